@@ -1,0 +1,10 @@
+package dayglass.app;
+
+/** The one door into the program. */
+public final class Main {
+    private Main() {}
+
+    public static void main(String[] arguments) {
+        System.out.println("Dayglass");
+    }
+}
