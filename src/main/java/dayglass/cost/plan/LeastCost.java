@@ -10,6 +10,6 @@ public final class LeastCost {
      * @param stop when it says so, the best plan found and its true bound are returned
      */
     public static Costing solve(Question question, StopSignal stop) {
-        return stop.stopped() || question.needs().isEmpty() ? new Costing.OutOfTime() : new Costing.OutOfTime();
+        return new Costing.OutOfTime();
     }
 }
