@@ -45,7 +45,7 @@ public final class Place {
     }
 
     /** How many faults the whole text has so far. */
-    int faultsSoFar() {
+    public int faultsSoFar() {
         return faults.count();
     }
 
