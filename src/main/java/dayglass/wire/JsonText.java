@@ -79,8 +79,7 @@ public final class JsonText {
     }
 
     private static Checked<Json> parse(String text) {
-        boolean marked = !text.isEmpty() && text.charAt(0) == BYTE_ORDER_MARK;
-        try (JsonParser parser = parser(withHalfPairsSpelt(marked ? text.substring(1) : text))) {
+        try (JsonParser parser = parser(text)) {
             return new Checked.Good<>(read(parser));
         } catch (UnexpectedEndOfInputException e) {
             return Checked.faulty(notJson(e, "the text ends before its JSON does: close what is open"));
@@ -102,8 +101,14 @@ public final class JsonText {
                                 : String.valueOf((char) Integer.parseInt(found.group(1), 16))));
     }
 
-    static JsonParser parser(String text) {
-        return FACTORY.createParser(ObjectReadContext.empty(), text);
+    /** A parser of a text known to be JSON. */
+    static JsonParser parser(byte[] text) {
+        return parser(new String(text, StandardCharsets.UTF_8));
+    }
+
+    private static JsonParser parser(String text) {
+        boolean marked = !text.isEmpty() && text.charAt(0) == BYTE_ORDER_MARK;
+        return FACTORY.createParser(ObjectReadContext.empty(), withHalfPairsSpelt(marked ? text.substring(1) : text));
     }
 
     /** Reads the one value; a stack of open containers stands in for recursion, so that depth costs no call stack. */

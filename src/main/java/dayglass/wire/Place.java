@@ -31,7 +31,12 @@ public final class Place {
     }
 
     public Place member(String name) {
-        return new Place(faults, this, "/" + name.replace("~", "~0").replace("/", "~1"));
+        return new Place(faults, this, "/" + escape(name));
+    }
+
+    /** A member's name as a step of a pointer. */
+    static String escape(String name) {
+        return name.replace("~", "~0").replace("/", "~1");
     }
 
     public Place entry(int index) {
