@@ -27,6 +27,7 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "cost",
         mixinStandardHelpOptions = true,
+        versionProvider = Main.Version.class,
         description = {
             "Costs a job: reads a request as JSON and prints the cheapest plan with its proof.",
             "",

@@ -39,9 +39,8 @@ final class TextLayout {
             boolean last = i == lines.size() - 1;
             String line = " ".repeat(indent + (i == 0 ? 0 : 2)) + lines.get(i);
             int gap = WIDTH - columns(line) - columns(amount);
-            text.append(line)
-                    .append(last && !amount.isEmpty() ? " ".repeat(Math.max(1, gap)) + amount : "")
-                    .append('\n');
+            String end = last && !amount.isEmpty() ? " ".repeat(Math.max(1, gap)) + amount : "";
+            text.append((line + end).stripTrailing()).append('\n');
         }
         return this;
     }

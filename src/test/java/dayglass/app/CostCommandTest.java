@@ -55,6 +55,7 @@ class CostCommandTest {
         solver = (question, stop) -> new Costing.Planned(plan());
         assertEquals(0, run(GOOD));
         String table = out.toString(StandardCharsets.UTF_8);
+        assertTrue(table.lines().noneMatch(line -> line.endsWith(" ")), table);
         assertTrue(table.lines().allMatch(line -> line.length() <= 100), table);
         assertTrue(table.contains("Mon 5 Apr – Wed 14 Apr 2027, 10 days. All amounts are in EUR."), table);
         assertTrue(table.contains("Not proved: no plan costs less than 800.00; at most 5.89 % could be saved."), table);
@@ -98,7 +99,7 @@ class CostCommandTest {
         String words = err.toString(StandardCharsets.UTF_8);
         assertTrue(words.contains("The request has 6 faults; nothing was computed."), words);
         assertTrue(words.contains("line 17, /discountRatePercent"), words);
-        assertTrue(words.contains("line 32, /rentals/0/blocks/1/price"), words);
+        assertTrue(words.contains("line 33, /rentals/0/blocks/1/price"), words);
         assertEquals("", out.toString(StandardCharsets.UTF_8));
     }
 
