@@ -1,6 +1,5 @@
 package dayglass.books.file;
 
-import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
@@ -13,8 +12,9 @@ import java.util.regex.Pattern;
  */
 final class FormulaGuard {
     private static final String INVISIBLE = "[\\s\\p{Z}\\p{Cf}\\p{Cc}]*+";
-    private static final Pattern DANGER = Pattern.compile(
-            "(?:^(?=[\\t\\r\\n])|(?<=^|[;\\t\\r\\n])(?=" + INVISIBLE + "[=+\\-@\uFF1D\uFF0B\uFF0D\uFF20]))");
+    private static final Pattern SIGN =
+            Pattern.compile("(^|[;\\t\\r\\n])(" + INVISIBLE + ")(?=[=+\\-@\uFF1D\uFF0B\uFF0D\uFF20])");
+    private static final Pattern BREAK_FIRST = Pattern.compile("^(?=[\\t\\r\\n])");
     private static final Pattern NUMBER = Pattern.compile("-?[0-9]+(\\.[0-9]+)?");
 
     private FormulaGuard() {}
@@ -24,7 +24,7 @@ final class FormulaGuard {
         if (NUMBER.matcher(text).matches()) {
             return text;
         }
-        Matcher danger = DANGER.matcher(text);
-        return danger.replaceAll("'");
+        String guarded = SIGN.matcher(text).replaceAll("$1'$2");
+        return BREAK_FIRST.matcher(guarded).replaceAll("'");
     }
 }

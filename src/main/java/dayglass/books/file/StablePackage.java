@@ -1,38 +1,37 @@
 package dayglass.books.file;
 
-import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.time.LocalDateTime;
+import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.zip.CRC32;
 import java.util.zip.ZipEntry;
-import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
 
 /**
  * A workbook's package packed anew so that it holds nothing of the moment or the machine: the time of creation is the
- * one given, entries bear the format's first date, and they are stored rather than compressed, because compressors
+ * one given, entries bear one fixed date, and they are stored rather than compressed, because compressors
  * differ between releases.
  */
 final class StablePackage {
-    private static final LocalDateTime FIRST_DATE = LocalDateTime.of(1980, 1, 1, 0, 0);
+    /** For the format's very first moment the platform also writes an instant, which depends on the time zone. */
+    private static final LocalDateTime FIXED_DATE = LocalDateTime.of(1980, 2, 1, 0, 0);
+
     private static final Pattern CREATED = Pattern.compile("(<dcterms:created [^>]*>)[^<]*(</dcterms:created>)");
 
     private StablePackage() {}
 
     static byte[] of(byte[] workbook, Instant createdAt) throws IOException {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream(workbook.length * 4);
-        try (ZipInputStream in = new ZipInputStream(new ByteArrayInputStream(workbook));
-                ZipOutputStream out = new ZipOutputStream(bytes)) {
+        try (ZipOutputStream out = new ZipOutputStream(bytes)) {
             out.setMethod(ZipOutputStream.STORED);
-            for (ZipEntry entry = in.getNextEntry(); entry != null; entry = in.getNextEntry()) {
-                byte[] content = in.readAllBytes();
-                boolean properties = entry.getName().equals("docProps/core.xml");
-                store(out, entry.getName(), properties ? createdAt(content, createdAt) : content);
+            for (Map.Entry<String, byte[]> entry : ZipContents.read(workbook).entrySet()) {
+                boolean properties = entry.getKey().equals("docProps/core.xml");
+                store(out, entry.getKey(), properties ? createdAt(entry.getValue(), createdAt) : entry.getValue());
             }
         }
         return bytes.toByteArray();
@@ -42,7 +41,7 @@ final class StablePackage {
         CRC32 crc = new CRC32();
         crc.update(content);
         ZipEntry entry = new ZipEntry(name);
-        entry.setTimeLocal(FIRST_DATE);
+        entry.setTimeLocal(FIXED_DATE);
         entry.setSize(content.length);
         entry.setCrc(crc.getValue());
         out.putNextEntry(entry);
