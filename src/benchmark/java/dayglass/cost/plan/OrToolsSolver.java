@@ -30,8 +30,14 @@ public final class OrToolsSolver implements GeneralSolver {
     @Override
     public String description() {
         MPSolver solver = MPSolver.createSolver(name);
-        String threads = solver.setNumThreads(THREADS) ? THREADS + " threads" : "1 thread";
-        return solver.solverVersion() + " in OR-Tools 9.15.6755, " + threads;
+        // OR-Tools' interface to HiGHS gives another solver's name; the version is what HiGHS prints of itself.
+        String version = name.equals("HIGHS") ? "HiGHS 1.12.0" : solver.solverVersion();
+        return version + " in OR-Tools 9.15.6755, " + (threaded() ? THREADS + " threads" : "1 thread");
+    }
+
+    /** Its build of CBC has one thread and complains of a number. */
+    private boolean threaded() {
+        return !name.equals("CBC");
     }
 
     @Override
@@ -65,8 +71,9 @@ public final class OrToolsSolver implements GeneralSolver {
             row.terms().forEach(term -> constraint.setCoefficient(variables.get(term.column()), term.factor()));
         }
         solver.setTimeLimit(limit.toMillis());
-        // A solver that takes no number of threads says so and runs on one.
-        solver.setNumThreads(THREADS);
+        if (threaded()) {
+            solver.setNumThreads(THREADS);
+        }
         MPSolverParameters parameters = new MPSolverParameters();
         parameters.setDoubleParam(MPSolverParameters.DoubleParam.RELATIVE_MIP_GAP, gap);
         ResultStatus status = solver.solve(parameters);

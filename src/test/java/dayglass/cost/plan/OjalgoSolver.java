@@ -18,6 +18,7 @@ final class OjalgoSolver implements GeneralSolver {
         return "ojAlgo 57.1.0, default threads";
     }
 
+    /** In balanced form 3 of 1,500 small questions were answered wrongly as optimal, in this form none. */
     @Override
     public PeriodModel.Form form() {
         return PeriodModel.Form.COVERING;
@@ -41,9 +42,16 @@ final class OjalgoSolver implements GeneralSolver {
         int number = 0;
         for (PeriodModel.Row row : periods.rows()) {
             Expression expression = model.addExpression("row " + number++);
-            row.terms().forEach(term -> expression.set(variables.get(term.column()), term.factor()));
-            row.least().ifPresent(expression::lower);
-            row.most().ifPresent(expression::upper);
+            // Cash in minor units beside ones and twos elsewhere makes the solver's presolve call good rows impossible.
+            double scale = Math.max(
+                    1,
+                    row.terms().stream()
+                            .mapToLong(term -> Math.abs(term.factor()))
+                            .max()
+                            .orElse(1));
+            row.terms().forEach(term -> expression.set(variables.get(term.column()), term.factor() / scale));
+            row.least().ifPresent(least -> expression.lower(least / scale));
+            row.most().ifPresent(most -> expression.upper(most / scale));
         }
         long begun = System.nanoTime();
         Optimisation.Result result = model.minimise();

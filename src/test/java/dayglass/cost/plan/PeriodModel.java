@@ -92,8 +92,15 @@ public final class PeriodModel {
     public static final class TooLarge extends Exception {
         private static final long serialVersionUID = 1L;
 
+        private final int columns;
+
         TooLarge(int columns) {
             super(columns + " columns and more");
+            this.columns = columns;
+        }
+
+        int columns() {
+            return columns;
         }
     }
 
