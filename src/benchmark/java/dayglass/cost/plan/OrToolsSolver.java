@@ -60,7 +60,7 @@ public final class OrToolsSolver implements GeneralSolver {
         for (PeriodModel.Column column : model.columns()) {
             boolean whole = column.whole() || name.equals("SAT");
             variables.add(solver.makeVar(0, column.most(), whole, ""));
-            solver.objective().setCoefficient(variables.get(variables.size() - 1), column.cost());
+            solver.objective().setCoefficient(variables.get(variables.size() - 1), (double) column.cost());
         }
         solver.objective().setMinimization();
         for (PeriodModel.Row row : model.rows()) {
@@ -68,7 +68,8 @@ public final class OrToolsSolver implements GeneralSolver {
                     row.least().map(Long::doubleValue).orElse(-MPSolver.infinity()),
                     row.most().map(Long::doubleValue).orElse(MPSolver.infinity()),
                     "");
-            row.terms().forEach(term -> constraint.setCoefficient(variables.get(term.column()), term.factor()));
+            row.terms()
+                    .forEach(term -> constraint.setCoefficient(variables.get(term.column()), (double) term.factor()));
         }
         solver.setTimeLimit(limit.toMillis());
         if (threaded()) {
