@@ -119,30 +119,33 @@ public final class PeriodModel {
             addHeld(rental);
         }
         boolean[] useful = useful(rental);
-        // leastInside[first][last]: the least cost to serve the useful days from first to last by periods inside.
-        long[][] leastInside = new long[days + 1][days + 1];
+        // The least cost to serve the useful days from first to last by periods inside, by first and by last day; the
+        // same figures twice, so that the innermost loop runs along both.
+        long[][] byFirst = new long[days + 1][days + 1];
+        long[][] byLast = new long[days + 1][days + 1];
         for (int first = days - 1; first >= 0; first--) {
             long[] prices = pricesFrom(rental, first);
             for (int last = first; last < days; last++) {
-                long others = leastOfParts(leastInside, useful, first, last);
+                long others = leastOfParts(byFirst[first], byLast[last], useful, first, last);
                 if (prices[last] < others) {
                     addPeriod(rental, first, last, prices[last]);
                 }
-                leastInside[first][last] = Math.min(prices[last], others);
+                byFirst[first][last] = Math.min(prices[last], others);
+                byLast[last][first] = byFirst[first][last];
             }
         }
     }
 
-    private static long leastOfParts(long[][] leastInside, boolean[] useful, int first, int last) {
+    private static long leastOfParts(long[] fromFirst, long[] toLast, boolean[] useful, int first, int last) {
         long least = NO_PRICE;
         if (!useful[first]) {
-            least = first == last ? 0 : leastInside[first + 1][last];
+            least = first == last ? 0 : toLast[first + 1];
         }
         if (!useful[last] && first < last) {
-            least = Math.min(least, leastInside[first][last - 1]);
+            least = Math.min(least, fromFirst[last - 1]);
         }
         for (int cut = first; cut < last; cut++) {
-            least = Math.min(least, leastInside[first][cut] + leastInside[cut + 1][last]);
+            least = Math.min(least, fromFirst[cut] + toLast[cut + 1]);
         }
         return least;
     }
