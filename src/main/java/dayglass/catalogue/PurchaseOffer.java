@@ -35,11 +35,7 @@ public record PurchaseOffer(Supplier.Id supplier, Currency currency, Offer offer
 
         public static Offer of(Question.Purchase option) {
             return new Offer(
-                    option.id(),
-                    option.covers(),
-                    option.copies(),
-                    option.terms(),
-                    Optional.of(option.availableFrom()));
+                    option.id(), option.covers(), option.copies(), option.terms(), Optional.of(option.availableFrom()));
         }
     }
 

@@ -53,11 +53,16 @@ public final class ResolveJob {
         Map<RateCard.Id, RateCard> cards = new LinkedHashMap<>();
         for (RateCard.Id id : job.sources().rateCards()) {
             RateCard named = get(sources.rateCards(), id);
-            Optional<Stored<RateCard.Id, RateCard>> inForce = sources.rateCards().inForce(named, firstDay);
+            Optional<Stored<RateCard.Id, RateCard>> inForce =
+                    sources.rateCards().inForce(named, firstDay);
             if (inForce.isEmpty()) {
                 return refusal("No rate card \"" + named.name() + "\" of " + nameOf(named.supplier())
                         + " is in force on " + firstDay + ", the first day of the job; the earliest begins on "
-                        + sources.rateCards().succession(named.supplier(), named.name()).get(0).facts().effectiveFrom()
+                        + sources.rateCards()
+                                .succession(named.supplier(), named.name())
+                                .get(0)
+                                .facts()
+                                .effectiveFrom()
                         + ". Add an earlier card or take this one out of the job.");
             }
             cards.put(inForce.get().id(), inForce.get().facts());
@@ -65,8 +70,11 @@ public final class ResolveJob {
         for (RateCard card : cards.values()) {
             String origin = "rate card \"" + card.name() + "\" of " + nameOf(card.supplier());
             Supplier supplier = get(sources.suppliers(), card.supplier());
-            List<Rate> rates = card.rates().stream().filter(rate -> gathering.wants(rate.code())).toList();
-            Optional<Problem> problem = rates.isEmpty() ? Optional.empty() : otherCurrency(job, card.currency(), origin);
+            List<Rate> rates = card.rates().stream()
+                    .filter(rate -> gathering.wants(rate.code()))
+                    .toList();
+            Optional<Problem> problem =
+                    rates.isEmpty() ? Optional.empty() : otherCurrency(job, card.currency(), origin);
             for (Rate rate : rates) {
                 problem = problem.or(() -> gathering.name(rate.code(), origin));
                 gathering.rentals.add(rate.from(supplier));

@@ -24,8 +24,8 @@ public final class JooqOwnedUnits extends JooqCollection<OwnedUnit.Id, OwnedUnit
 
     @Override
     public Optional<Stored<OwnedUnit.Id, OwnedUnit>> tagged(String tag) {
-        return database.reading(sql ->
-                sql.selectFrom(OWNED_UNIT).where(OWNED_UNIT.TAG.eq(tag)).fetchOptional(row -> stored(sql, row)));
+        return database.reading(
+                sql -> sql.selectFrom(OWNED_UNIT).where(OWNED_UNIT.TAG.eq(tag)).fetchOptional(row -> stored(sql, row)));
     }
 
     @Override

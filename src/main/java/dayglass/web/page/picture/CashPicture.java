@@ -40,7 +40,9 @@ public record CashPicture(List<Row> rows, String total) {
         Map<LocalDate, List<Answer.Cash>> byDate = answer.cash().stream()
                 .collect(Collectors.groupingBy(Answer.Cash::date, TreeMap::new, Collectors.toList()));
         Money zero = Money.zero(answer.total().currency());
-        Money most = byDate.values().stream().map(each -> sum(each, zero)).reduce(zero, (a, b) -> a.compareTo(b) > 0 ? a : b);
+        Money most = byDate.values().stream()
+                .map(each -> sum(each, zero))
+                .reduce(zero, (a, b) -> a.compareTo(b) > 0 ? a : b);
         List<Row> rows = new ArrayList<>();
         Money soFar = zero;
         for (Map.Entry<LocalDate, List<Answer.Cash>> entry : byDate.entrySet()) {
@@ -51,7 +53,10 @@ public record CashPicture(List<Row> rows, String total) {
                     pieces(entry.getValue(), most, bought),
                     Words.amount(amount),
                     Words.amount(soFar),
-                    entry.getValue().stream().map(Answer.Cash::option).distinct().collect(Collectors.joining(", "))));
+                    entry.getValue().stream()
+                            .map(Answer.Cash::option)
+                            .distinct()
+                            .collect(Collectors.joining(", "))));
         }
         return new CashPicture(rows, Words.money(answer.payable()));
     }

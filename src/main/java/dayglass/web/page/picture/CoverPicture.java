@@ -65,7 +65,10 @@ public record CoverPicture(Axis axis, List<Row> rows) {
 
     /** The whole horizon in one strip. */
     public static CoverPicture of(Question question, Answer answer) {
-        return of(question, answer, Axis.of(question.schedule(), question.schedule().horizon()));
+        return of(
+                question,
+                answer,
+                Axis.of(question.schedule(), question.schedule().horizon()));
     }
 
     /** The same in strips of four weeks, for paper. */
@@ -102,7 +105,8 @@ public record CoverPicture(Axis axis, List<Row> rows) {
         answer.coverage().stream()
                 .filter(each -> each.slot().equals(slot))
                 .forEach(each -> serving.put(
-                        each.date(), each.by().stream().collect(Collectors.groupingBy(by -> by, Collectors.counting()))));
+                        each.date(),
+                        each.by().stream().collect(Collectors.groupingBy(by -> by, Collectors.counting()))));
         List<LocalDate> laneEnds = new ArrayList<>();
         List<Bar> bars = new ArrayList<>();
         for (Holding each : held) {
@@ -140,8 +144,8 @@ public record CoverPicture(Axis axis, List<Row> rows) {
             pieces.add(new Piece(x, width, "", held.kind()));
         }
         // Of several copies held on one day the answer says only how many serve; the first ones are then taken to.
-        List<Run> runs = runs(axis, seen, date -> serving.getOrDefault(date, Map.of())
-                .containsKey(held.option()));
+        List<Run> runs =
+                runs(axis, seen, date -> serving.getOrDefault(date, Map.of()).containsKey(held.option()));
         String title = held.option() + ", " + held.kind() + ", " + held.from() + ", " + Words.dates(held.dates());
         return new Bar(x, y, width, held.kind(), fit(held.option(), width), title, pieces, runs);
     }

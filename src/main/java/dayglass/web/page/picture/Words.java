@@ -47,7 +47,8 @@ public final class Words {
             return last;
         }
         boolean sameYear = range.from().getYear() == range.lastDay().getYear();
-        String first = shortDate(range.from()) + (sameYear ? "" : " " + range.from().getYear());
+        String first =
+                shortDate(range.from()) + (sameYear ? "" : " " + range.from().getYear());
         return first + " to " + last;
     }
 
