@@ -51,7 +51,7 @@ public record CostingView(
         return new CostingView(
                 number,
                 jobLink,
-                label(question, answer),
+                label(question),
                 Words.money(answer.total()),
                 proof(answer),
                 answer.optimal(),
@@ -65,7 +65,7 @@ public record CostingView(
                 stamp);
     }
 
-    private static Label label(Question question, Answer answer) {
+    private static Label label(Question question) {
         DateRange horizon = question.schedule().horizon();
         return new Label(
                 question.job(),

@@ -15,9 +15,9 @@ import java.util.List;
  * @param days one a day
  */
 public record Axis(DateRange dates, int dayWidth, List<Month> months, List<Day> days) {
-    private static final int WIDEST_DAY = 34;
+    private static final int WIDEST_DAY = 40;
     private static final int NARROWEST_DAY = 5;
-    private static final int PREFERRED_WIDTH = 1_060;
+    private static final int PREFERRED_WIDTH = 1_120;
     private static final int NUMBERED_FROM = 16;
     private static final int NAMED_FROM = 26;
 
