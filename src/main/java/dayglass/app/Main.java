@@ -1,10 +1,60 @@
 package dayglass.app;
 
+import dayglass.cost.plan.LeastCost;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.IVersionProvider;
+
 /** The one door into the program. */
+@Command(
+        name = "dayglass",
+        mixinStandardHelpOptions = true,
+        versionProvider = Main.Version.class,
+        description = "Finds the cheapest way to get a job's lenses: own, buy or rent by the day, week or month.",
+        footerHeading = "%nExamples:%n",
+        footer = {
+            "  dayglass cost job.json                 the plan as a table",
+            "  dayglass cost job.json --json          the answer as JSON",
+            "  dayglass cost - --json < job.json      the same, from standard input",
+            "  dayglass help cost                     what a request holds, and the exit statuses"
+        },
+        subcommands = CommandLine.HelpCommand.class)
 public final class Main {
     private Main() {}
 
     public static void main(String[] arguments) {
-        System.out.println("Dayglass");
+        long startedNanos = System.nanoTime();
+        System.exit(run(Terminal.ofProcess(), startedNanos, arguments));
+    }
+
+    /**
+     * Runs a command.
+     *
+     * @param startedNanos when the program began, by {@link System#nanoTime}: a time limit is for the whole
+     * @return the exit status
+     */
+    static int run(Terminal terminal, long startedNanos, String... arguments) {
+        CommandLine commands = new CommandLine(new Main())
+                .addSubcommand(new CostCommand(terminal, startedNanos, LeastCost::solve))
+                .setOut(new PrintWriter(terminal.out(), true, StandardCharsets.UTF_8))
+                .setErr(new PrintWriter(terminal.err(), true, StandardCharsets.UTF_8))
+                .setCaseInsensitiveEnumValuesAllowed(true)
+                .setUsageHelpWidth(100);
+        if (arguments.length == 0) {
+            commands.usage(commands.getErr());
+            return CommandLine.ExitCode.USAGE;
+        }
+        return commands.execute(arguments);
+    }
+
+    /** The version that the jar's manifest bears. */
+    static final class Version implements IVersionProvider {
+        @Override
+        public String[] getVersion() {
+            String version = Main.class.getPackage().getImplementationVersion();
+            return new String[] {"dayglass " + (version == null ? "(not packaged)" : version)};
+        }
     }
 }

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The days of a job. The horizon runs from the first scheduled day to the last; days are also counted from 0 at its
@@ -85,5 +86,21 @@ public final class Schedule {
     /** The number of a date, below 0 or from {@link #days()} on where it lies outside the horizon. */
     public int dayOf(LocalDate date) {
         return Math.toIntExact(ChronoUnit.DAYS.between(horizon.from(), date));
+    }
+
+    /** Schedules of the same spans are equal. */
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Schedule schedule && spans.equals(schedule.spans);
+    }
+
+    @Override
+    public int hashCode() {
+        return spans.hashCode();
+    }
+
+    @Override
+    public String toString() {
+        return "Schedule" + spans;
     }
 }

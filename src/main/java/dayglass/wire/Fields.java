@@ -2,6 +2,7 @@ package dayglass.wire;
 
 import java.util.LinkedHashSet;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
 
@@ -15,6 +16,7 @@ public final class Fields {
     private final Place place;
     private final int faultsBefore;
     private final Set<String> known = new LinkedHashSet<>();
+    private boolean allGood = true;
 
     private Fields(Json.Obj object, Place place) {
         this.members = object.members();
@@ -49,6 +51,7 @@ public final class Fields {
     public <T> Read<T> required(String name, Reader<T> reader) {
         if (!has(name)) {
             known.add(name);
+            allGood = false;
             return place.member(name).fault("is missing: add \"" + name + "\"");
         }
         return given(name, reader, "is null: give it a value");
@@ -64,6 +67,12 @@ public final class Fields {
 
     private <T> Read<T> given(String name, Reader<T> reader, String ifNull) {
         known.add(name);
+        Read<T> read = readGiven(name, reader, ifNull);
+        allGood &= read.isGood();
+        return read;
+    }
+
+    private <T> Read<T> readGiven(String name, Reader<T> reader, String ifNull) {
         Place member = place.member(name);
         if (repeated.contains(name)) {
             return member.fault("\"" + name + "\" is given twice: keep one");
@@ -75,10 +84,15 @@ public final class Fields {
         return reader.read(value, member);
     }
 
+    /** A member that may be left out. */
+    public <T> Read<Optional<T>> optional(String name, Reader<T> reader) {
+        return optional(name, reader.map(Optional::of), Optional.empty());
+    }
+
     /**
      * Ends the object.
      *
-     * @param value called only where no fault was told since the object was begun
+     * @param value called only where every member is good and no fault was told since the object was begun
      */
     public <T> Read<T> build(Supplier<T> value) {
         for (String name : members.keySet()) {
@@ -88,6 +102,6 @@ public final class Fields {
                                 + String.join(", ", known));
             }
         }
-        return place.faultsSoFar() == faultsBefore ? Read.good(value.get()) : Read.bad();
+        return allGood && place.faultsSoFar() == faultsBefore ? Read.good(value.get()) : Read.bad();
     }
 }

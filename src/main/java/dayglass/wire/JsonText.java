@@ -11,6 +11,8 @@ import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
 import java.util.Objects;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.JsonParser;
 import tools.jackson.core.JsonToken;
@@ -29,6 +31,9 @@ public final class JsonText {
     public static final int MOST_BYTES = 2 * 1024 * 1024;
 
     private static final char BYTE_ORDER_MARK = '\uFEFF';
+
+    /** Any escape, so that an escaped backslash is passed over whole; group 1 is a surrogate's number. */
+    private static final Pattern SURROGATE_ESCAPE = Pattern.compile("\\\\(?:u([dD][89a-fA-F][0-9a-fA-F]{2})|.)");
 
     /** The size of the text is the one limit: inside it nothing may be too long or too deep for the parser. */
     private static final JsonFactory FACTORY = JsonFactory.builder()
@@ -74,8 +79,7 @@ public final class JsonText {
     }
 
     private static Checked<Json> parse(String text) {
-        boolean marked = !text.isEmpty() && text.charAt(0) == BYTE_ORDER_MARK;
-        try (JsonParser parser = parser(marked ? text.substring(1) : text)) {
+        try (JsonParser parser = parser(text)) {
             return new Checked.Good<>(read(parser));
         } catch (UnexpectedEndOfInputException e) {
             return Checked.faulty(notJson(e, "the text ends before its JSON does: close what is open"));
@@ -84,8 +88,27 @@ public final class JsonText {
         }
     }
 
-    static JsonParser parser(String text) {
-        return FACTORY.createParser(ObjectReadContext.empty(), text);
+    /**
+     * Turns the escape of each surrogate into the character itself: the parser refuses a member's name that holds half
+     * an escaped pair, which is good JSON; whoever reads the name judges it.
+     */
+    private static String withHalfPairsSpelt(String text) {
+        return SURROGATE_ESCAPE
+                .matcher(text)
+                .replaceAll(found -> Matcher.quoteReplacement(
+                        found.group(1) == null
+                                ? found.group()
+                                : String.valueOf((char) Integer.parseInt(found.group(1), 16))));
+    }
+
+    /** A parser of a text known to be JSON. */
+    static JsonParser parser(byte[] text) {
+        return parser(new String(text, StandardCharsets.UTF_8));
+    }
+
+    private static JsonParser parser(String text) {
+        boolean marked = !text.isEmpty() && text.charAt(0) == BYTE_ORDER_MARK;
+        return FACTORY.createParser(ObjectReadContext.empty(), withHalfPairsSpelt(marked ? text.substring(1) : text));
     }
 
     /** Reads the one value; a stack of open containers stands in for recursion, so that depth costs no call stack. */

@@ -31,7 +31,12 @@ public final class Place {
     }
 
     public Place member(String name) {
-        return new Place(faults, this, "/" + name.replace("~", "~0").replace("/", "~1"));
+        return new Place(faults, this, "/" + escape(name));
+    }
+
+    /** A member's name as a step of a pointer. */
+    static String escape(String name) {
+        return name.replace("~", "~0").replace("/", "~1");
     }
 
     public Place entry(int index) {
@@ -45,7 +50,7 @@ public final class Place {
     }
 
     /** How many faults the whole text has so far. */
-    int faultsSoFar() {
+    public int faultsSoFar() {
         return faults.count();
     }
 

@@ -3,7 +3,6 @@ package dayglass.wire;
 import java.time.DateTimeException;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -40,7 +39,8 @@ public final class Readers {
         };
     }
 
-    static Read<String> checkText(String text, int mostCharacters, Place place) {
+    /** What {@link #text} checks, for text that is not a value but a member's name. */
+    public static Read<String> checkText(String text, int mostCharacters, Place place) {
         if (text.codePoints().allMatch(c -> Character.isWhitespace(c) || Character.isSpaceChar(c))) {
             return place.fault("is blank: write something");
         }
@@ -124,30 +124,15 @@ public final class Readers {
 
     /** A list that may be empty. Every entry is read, so that all faults are found. */
     public static <T> Reader<List<T>> list(Reader<T> entry) {
-        return (json, place) -> {
-            Read<List<Read<T>>> entries = entries(entry).read(json, place);
-            return entries.isGood() && entries.get().stream().allMatch(Read::isGood)
-                    ? entries.map(all -> all.stream().map(Read::get).toList())
-                    : Read.bad();
-        };
+        return Part.list(Part.whole(entry)).map(Part::goodValues);
     }
 
-    /** A list with its entries good and bad, for checks among the good ones; bad only where it is no list. */
-    public static <T> Reader<List<Read<T>>> entries(Reader<T> entry) {
+    /** Words of which none stands twice. */
+    public static <T> Reader<List<T>> distinct(Reader<T> entry) {
         return (json, place) -> {
-            if (!(json instanceof Json.Arr list)) {
-                return place.fault("must be a list in square brackets, not " + json.kind());
-            }
-            List<Read<T>> entries = new ArrayList<>();
-            for (int i = 0; i < list.entries().size(); i++) {
-                Json value = list.entries().get(i);
-                Place at = place.entry(i);
-                entries.add(
-                        value instanceof Json.Null
-                                ? at.fault("is null: give it a value, or take it out of the list")
-                                : entry.read(value, at));
-            }
-            return Read.good(entries);
+            Read<List<Part<T, T>>> parts = Part.list(Part.whole(entry)).read(json, place);
+            parts.found().ifPresent(list -> Part.requireDistinct(list, Part::place, "stands in this list already"));
+            return parts.map(Part::goodValues);
         };
     }
 
