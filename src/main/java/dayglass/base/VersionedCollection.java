@@ -20,7 +20,11 @@ public interface VersionedCollection<I extends Id, T> {
      */
     List<Stored<I, T>> list(Optional<I> after, int most);
 
-    /** @param change the new facts, with the version that they were based on */
+    /**
+     * Puts new facts in the place of the old.
+     *
+     * @param change with the version that the new facts were based on
+     */
     Outcome<Stored<I, T>> change(Stored<I, T> change);
 
     /** Refused where something else still points to it. */

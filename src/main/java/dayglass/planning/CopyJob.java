@@ -17,7 +17,7 @@ public final class CopyJob {
         this.transactions = transactions;
     }
 
-    /** @param name the copy's */
+    /** Copies the job as it is now, under a name of its own. */
     public Outcome<Stored<Job.Id, Job>> copy(Job.Id id, String name) {
         return transactions.atomically(() -> jobs.find(id)
                 .map(job -> jobs.add(job.facts().renamed(name)))

@@ -23,7 +23,8 @@ import java.util.Optional;
 
 /**
  * Turns a job into a question that stands by itself: each card becomes the one in force on the job's first day, and
- * every option is named once, in the job's currency. What was left out is not looked at further.
+ * every option is named once, in the job's currency. What was left out is not looked at further. The clock says
+ * whether an offer can still be taken up.
  */
 public final class ResolveJob {
     /** The most options that a question may have. */
@@ -32,7 +33,6 @@ public final class ResolveJob {
     private final OptionSources sources;
     private final Clock clock;
 
-    /** @param clock says whether an offer can still be taken up, and in which time zone */
     public ResolveJob(OptionSources sources, Clock clock) {
         this.sources = sources;
         this.clock = clock;

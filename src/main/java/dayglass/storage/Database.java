@@ -28,6 +28,9 @@ public final class Database implements Transactions, AutoCloseable {
 
     private final HikariDataSource writer;
     private final HikariDataSource reader;
+
+    /** The transaction under way on a thread; a field of each database, as a test may have several open. */
+    @SuppressWarnings("ThreadLocalUsage")
     private final ThreadLocal<DSLContext> current = new ThreadLocal<>();
 
     private Database(HikariDataSource writer, HikariDataSource reader) {

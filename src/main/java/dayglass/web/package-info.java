@@ -1,7 +1,8 @@
 /**
- * What the program shows over HTTP: the interface for programs, the pages for people and the errors of both.
+ * The program over HTTP: the server and what guards its door. Below it, {@code api} answers in JSON, {@code page} in
+ * HTML, and {@code error} turns refusals into answers.
  *
- * <p>Knows the features and their ports, never the storage.
+ * <p>Never sees {@code storage}: it speaks to the features' collections and use cases.
  */
 @NullMarked
 package dayglass.web;

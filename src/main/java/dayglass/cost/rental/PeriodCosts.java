@@ -1,0 +1,232 @@
+package dayglass.cost.rental;
+
+import dayglass.base.Percent;
+import dayglass.cost.Schedule;
+import dayglass.cost.rental.RentalTerms.AddOn;
+import dayglass.cost.rental.RentalTerms.Block;
+import dayglass.cost.rental.RentalTerms.LongHire;
+import java.math.BigDecimal;
+import java.math.BigInteger;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
+
+/**
+ * The totals of all rental periods of one offer in {@code long} minor units, fast enough for a search to ask for every
+ * one of them. The same arithmetic as {@link PeriodPricing}, to the minor unit, for amounts that {@link #fit} says are
+ * small enough.
+ */
+public final class PeriodCosts {
+    /** A period that cannot be charged. Adding a few of these does not overflow. */
+    public static final long NONE = Long.MAX_VALUE / 8;
+
+    /** Totals up to this leave room for every intermediate product and sum of a search. */
+    private static final BigInteger MOST = BigInteger.ONE.shiftLeft(44);
+
+    private static final int WORD_BITS = 62;
+
+    private final int days;
+    private final int[] blockDays;
+    private final long[][] blockPrice;
+    private final int extraAfter;
+    private final long[] extraPrice;
+    private final Share[] discounts;
+    private final int[] discountByLength;
+    private final long minimum;
+    private final long trip;
+    private final AddOnShare[] addOns;
+    private final long[] least;
+
+    public PeriodCosts(RentalTerms terms, Schedule schedule) {
+        days = schedule.days();
+        List<Block> blocks = terms.blocks();
+        blockDays = blocks.stream().mapToInt(Block::days).toArray();
+        blockPrice = new long[blocks.size()][];
+        for (int i = 0; i < blockDays.length; i++) {
+            blockPrice[i] = prices(blocks.get(i), terms, schedule);
+        }
+        extraAfter = terms.extraDay().map(RentalTerms.ExtraDay::afterDays).orElse(Integer.MAX_VALUE);
+        extraPrice = terms.extraDay()
+                .map(extra -> prices(new Block(1, extra.price(), java.util.Optional.empty()), terms, schedule))
+                .orElse(new long[0]);
+        List<LongHire> longHire = terms.longHire().stream()
+                .sorted(Comparator.comparing(LongHire::fromDays))
+                .toList();
+        discounts = Stream.concat(Stream.of(Percent.ZERO), longHire.stream().map(LongHire::percent))
+                .map(Share::of)
+                .toArray(Share[]::new);
+        discountByLength = new int[days + 1];
+        for (int i = 0; i < longHire.size(); i++) {
+            int fromDays = Math.min(longHire.get(i).fromDays(), days + 1);
+            Arrays.fill(discountByLength, fromDays, days + 1, i + 1);
+        }
+        minimum = terms.minimumCharge().minor().longValueExact();
+        trip = terms.perTrip().minor().longValueExact();
+        addOns = addOns(terms.addOns());
+        least = new long[days + 1];
+    }
+
+    /** Whether every total of these terms is small enough for this class. */
+    public static boolean fit(RentalTerms terms, Schedule schedule) {
+        return new PeriodPricing(terms, schedule).largestTotal().compareTo(MOST) <= 0;
+    }
+
+    /** Whether a period that ends earlier never costs more, all else equal: so it is without long-hire discounts. */
+    public boolean growsWithLength() {
+        return discounts.length == 1;
+    }
+
+    /**
+     * Writes the totals of the periods from {@code first} to each day up to {@code last}: {@code into[i]} for the
+     * period of i + 1 days, {@link #NONE} where no blocks can be laid. Not safe for use by two threads at once.
+     */
+    public void totalsFrom(int first, int last, long[] into) {
+        hiresFrom(first, last, into);
+        long knownHire = -1;
+        long knownTotal = 0;
+        int knownDiscount = -1;
+        for (int i = last - first; i >= 0; i--) {
+            long hire = into[i];
+            if (hire >= NONE) {
+                continue;
+            }
+            int discount = discountByLength[i + 1];
+            if (hire != knownHire || discount != knownDiscount) {
+                knownHire = hire;
+                knownDiscount = discount;
+                knownTotal = total(hire, discounts[discount]);
+            }
+            into[i] = knownTotal;
+        }
+    }
+
+    private void hiresFrom(int first, int last, long[] into) {
+        int length = last - first + 1;
+        long[] reached = least;
+        Arrays.fill(reached, 0, length + 1, NONE);
+        reached[0] = 0;
+        for (int start = 0; start < length; start++) {
+            long sofar = reached[start];
+            if (sofar >= NONE) {
+                continue;
+            }
+            int day = first + start;
+            for (int i = 0; i < blockDays.length; i++) {
+                int end = Math.min(start + blockDays[i], length);
+                reached[end] = Math.min(reached[end], sofar + blockPrice[i][day]);
+            }
+            if (start >= extraAfter) {
+                reached[start + 1] = Math.min(reached[start + 1], sofar + extraPrice[day]);
+            }
+        }
+        long cheapest = NONE;
+        for (int i = length; i >= 1; i--) {
+            cheapest = Math.min(cheapest, reached[i]);
+            into[i - 1] = cheapest;
+        }
+    }
+
+    private long total(long hire, Share discount) {
+        long net = Math.max(hire - discount.of(hire), minimum);
+        long total = net + trip;
+        if (addOns.length > 0) {
+            long[] amounts = new long[addOns.length];
+            for (int i = 0; i < addOns.length; i++) {
+                amounts[i] = addOns[i].of(net, trip, amounts);
+                total += amounts[i];
+            }
+        }
+        return total;
+    }
+
+    private static long[] prices(Block block, RentalTerms terms, Schedule schedule) {
+        long[] prices = new long[schedule.days()];
+        for (int day = 0; day < prices.length; day++) {
+            boolean begins = block.startsOn().isEmpty() || block.startsOn().get() == schedule.weekdayOf(day);
+            BigDecimal price = new BigDecimal(block.price().minor());
+            BigDecimal factor = block.days() == 1
+                    ? terms.dayFactors().getOrDefault(schedule.useOn(day), BigDecimal.ONE)
+                    : BigDecimal.ONE;
+            prices[day] = begins
+                    ? price.multiply(factor).setScale(0, RoundingMode.HALF_UP).longValueExact()
+                    : NONE;
+        }
+        return prices;
+    }
+
+    private static AddOnShare[] addOns(List<AddOn> addOns) {
+        List<AddOnShare> shares = new ArrayList<>();
+        List<String> names = addOns.stream().map(AddOn::name).toList();
+        for (AddOn addOn : addOns) {
+            int[] earlier = addOn.on().stream()
+                    .filter(name -> !name.equals(AddOn.HIRE) && !name.equals(AddOn.TRIP))
+                    .mapToInt(names::indexOf)
+                    .toArray();
+            shares.add(new AddOnShare(
+                    Share.of(addOn.percent()),
+                    addOn.on().contains(AddOn.HIRE),
+                    addOn.on().contains(AddOn.TRIP),
+                    earlier));
+        }
+        return shares.toArray(AddOnShare[]::new);
+    }
+
+    private static final class AddOnShare {
+        private final Share share;
+        private final boolean onHire;
+        private final boolean onTrip;
+        private final int[] earlier;
+
+        AddOnShare(Share share, boolean onHire, boolean onTrip, int[] earlier) {
+            this.share = share;
+            this.onHire = onHire;
+            this.onTrip = onTrip;
+            this.earlier = earlier;
+        }
+
+        long of(long hire, long trip, long[] amounts) {
+            long base = (onHire ? hire : 0) + (onTrip ? trip : 0);
+            for (int i : earlier) {
+                base += amounts[i];
+            }
+            return share.of(base);
+        }
+    }
+
+    /** A percentage as a fraction in lowest terms. */
+    private record Share(long numerator, long denominator, int numeratorBits, BigInteger wideNumerator) {
+        static Share of(Percent percent) {
+            BigDecimal fraction = percent.fraction().stripTrailingZeros();
+            BigInteger numerator = fraction.unscaledValue();
+            BigInteger denominator = BigInteger.ONE;
+            if (fraction.scale() > 0) {
+                denominator = BigInteger.TEN.pow(fraction.scale());
+            } else {
+                numerator = numerator.multiply(BigInteger.TEN.pow(-fraction.scale()));
+            }
+            BigInteger common = numerator.gcd(denominator).max(BigInteger.ONE);
+            BigInteger top = numerator.divide(common);
+            return new Share(
+                    top.longValueExact(), denominator.divide(common).longValueExact(), top.bitLength() + 1, top);
+        }
+
+        /** This share of an amount that is not negative, half up. */
+        long of(long amount) {
+            if (numerator == 0) {
+                return 0;
+            }
+            if (Long.SIZE - Long.numberOfLeadingZeros(amount) + numeratorBits < WORD_BITS) {
+                return (amount * numerator + denominator / 2) / denominator;
+            }
+            BigInteger half = BigInteger.valueOf(denominator / 2);
+            return BigInteger.valueOf(amount)
+                    .multiply(wideNumerator)
+                    .add(half)
+                    .divide(BigInteger.valueOf(denominator))
+                    .longValueExact();
+        }
+    }
+}

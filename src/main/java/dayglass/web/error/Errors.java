@@ -1,0 +1,55 @@
+package dayglass.web.error;
+
+import dayglass.wire.JsonPrint;
+import io.javalin.config.JavalinConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpResponseException;
+import io.javalin.http.MethodNotAllowedResponse;
+import java.util.logging.Level;
+import java.util.logging.Logger;
+
+/** Answers every exception that leaves a handler with a problem document. */
+public final class Errors {
+    /** The media type of a problem document. */
+    public static final String MEDIA_TYPE = "application/problem+json";
+
+    private static final Logger LOG = Logger.getLogger(Errors.class.getName());
+
+    private Errors() {}
+
+    public static void configure(JavalinConfig config) {
+        config.routes.exception(Refusal.class, (refusal, ctx) -> answer(ctx, refusal));
+        config.routes.exception(
+                HttpResponseException.class, (exception, ctx) -> answer(ctx, fromServer(ctx, exception)));
+        config.routes.exception(Exception.class, (exception, ctx) -> answer(ctx, failed(ctx, exception)));
+        config.jetty.modifyServer(server -> server.setErrorHandler(new ServerErrors()));
+    }
+
+    private static void answer(Context ctx, Refusal refusal) {
+        refusal.headers().forEach(ctx::header);
+        ctx.status(refusal.kind().status())
+                .contentType(MEDIA_TYPE)
+                .result(JsonPrint.bytes(refusal.document()));
+    }
+
+    private static Refusal fromServer(Context ctx, HttpResponseException exception) {
+        if (exception instanceof MethodNotAllowedResponse) {
+            String allowed = exception.getDetails().getOrDefault("availableMethods", "");
+            return new Refusal(
+                            ProblemKind.METHOD_NOT_ALLOWED,
+                            ctx.method().name() + " is not among what can be done to " + ctx.path() + ": " + allowed
+                                    + ".")
+                    .withHeader("Allow", allowed);
+        }
+        ProblemKind kind = ProblemKind.ofStatus(exception.getStatus());
+        return kind == ProblemKind.NOT_FOUND
+                ? new Refusal(kind, "There is nothing at " + ctx.path() + "; /reference lists what there is.")
+                : new Refusal(kind, kind.title() + ".");
+    }
+
+    private static Refusal failed(Context ctx, Exception exception) {
+        LOG.log(Level.SEVERE, exception, () -> ctx.method().name() + " " + ctx.path() + " failed");
+        return new Refusal(
+                ProblemKind.FAILED, "The program failed at this request; its log says why. Nothing was changed.");
+    }
+}

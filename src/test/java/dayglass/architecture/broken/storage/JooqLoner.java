@@ -1,0 +1,4 @@
+package dayglass.architecture.broken.storage;
+
+/** Breaks a rule of the house on purpose, or is what another class breaks it with. */
+public final class JooqLoner {}

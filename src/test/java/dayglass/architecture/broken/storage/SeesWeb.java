@@ -1,0 +1,8 @@
+package dayglass.architecture.broken.storage;
+
+import dayglass.architecture.broken.web.Page;
+
+/** Breaks a rule of the house on purpose, or is what another class breaks it with. */
+public final class SeesWeb {
+    Page seen = new Page();
+}
