@@ -1,11 +1,5 @@
 package dayglass.storage;
 
-import dayglass.base.Currency;
-import dayglass.base.DateRange;
-import dayglass.catalogue.PurchaseOffer;
-import dayglass.catalogue.Rate;
-import dayglass.cost.Schedule;
-import dayglass.cost.plan.Question;
 import dayglass.wire.Checked;
 import dayglass.wire.Json;
 import dayglass.wire.JsonPrint;
@@ -13,7 +7,6 @@ import dayglass.wire.Reader;
 import dayglass.wire.Readers;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import java.util.Map;
 
 /** Facts that are kept as text, in the form that they have in a costing request. */
 public final class FactsJson {

@@ -27,9 +27,7 @@ public final class Errors {
 
     private static void answer(Context ctx, Refusal refusal) {
         refusal.headers().forEach(ctx::header);
-        ctx.status(refusal.kind().status())
-                .contentType(MEDIA_TYPE)
-                .result(JsonPrint.bytes(refusal.document()));
+        ctx.status(refusal.kind().status()).contentType(MEDIA_TYPE).result(JsonPrint.bytes(refusal.document()));
     }
 
     private static Refusal fromServer(Context ctx, HttpResponseException exception) {

@@ -72,10 +72,10 @@ public record CostingView(
                 List.of(
                         new Label.Field("dates", Words.dates(horizon)),
                         new Label.Field("days", String.valueOf(horizon.days())),
+                        new Label.Field("uses", Strip.uses(question.schedule())),
                         new Label.Field(
                                 "slots",
-                                String.valueOf(SlotDayTable.slots(question).size())),
-                        new Label.Field("total", Words.money(answer.total()))));
+                                String.valueOf(SlotDayTable.slots(question).size()))));
     }
 
     private static String proof(Answer answer) {

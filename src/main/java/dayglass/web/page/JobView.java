@@ -46,8 +46,7 @@ public record JobView(
      * @param prefix of the names of the fields of its prices
      * @param named the id of the card that the job names, of whose succession this one is in force
      */
-    public record CardView(
-            long id, long named, long version, String title, String since, List<OptionRow> rates) {
+    public record CardView(long id, long named, long version, String title, String since, List<OptionRow> rates) {
         public CardView {
             rates = List.copyOf(rates);
         }
@@ -56,11 +55,19 @@ public record JobView(
     /**
      * An option.
      *
+     * @param version of the offer whose price it is; 0 where the price is not its own
      * @param link where all its facts can be changed
      * @param terms what is not shown as a price, in words
      */
     public record OptionRow(
-            String code, boolean kept, String covers, List<Price> prices, String terms, long id, String link) {
+            String code,
+            boolean kept,
+            String covers,
+            List<Price> prices,
+            String terms,
+            long id,
+            long version,
+            String link) {
         public OptionRow {
             prices = List.copyOf(prices);
         }
@@ -86,6 +93,7 @@ public record JobView(
                 prices,
                 RateWords.terms(rate),
                 card.number(),
+                0,
                 "/desk/cards/" + card.number());
     }
 
@@ -109,6 +117,7 @@ public record JobView(
                         facts.terms().price().amount())),
                 RateWords.offer(offer.facts()),
                 offer.id().number(),
+                offer.version(),
                 "/desk/offers/" + offer.id().number());
     }
 
@@ -121,6 +130,7 @@ public record JobView(
                 List.of(),
                 facts.available().isEmpty() ? "always there" : "there " + Words.dates(facts.available()),
                 unit.id().number(),
+                0,
                 "/shelf/" + unit.id().number());
     }
 

@@ -83,7 +83,8 @@ final class JobViews {
         List<JobView.Other> others = new ArrayList<>();
         for (Stored<RateCard.Id, RateCard> card : Requests.all(sources.options().rateCards())) {
             boolean considered = job.sources().rateCards().stream()
-                    .map(id -> sources.options().rateCards().find(id).orElseThrow().facts())
+                    .map(id ->
+                            sources.options().rateCards().find(id).orElseThrow().facts())
                     .anyMatch(each -> each.supplier().equals(card.facts().supplier())
                             && each.name().equals(card.facts().name()));
             if (!considered) {
@@ -104,7 +105,8 @@ final class JobViews {
         Requests.all(sources.options().ownedUnits()).stream()
                 .filter(unit -> !job.sources().ownedUnits().contains(unit.id()))
                 .map(unit -> new JobView.Other(
-                        "unit/" + unit.id().number(), "own unit: " + unit.facts().tag()))
+                        "unit/" + unit.id().number(),
+                        "own unit: " + unit.facts().tag()))
                 .forEach(others::add);
         return others;
     }
@@ -113,7 +115,8 @@ final class JobViews {
         List<Stored<KeptCosting.Id, KeptCosting.Summary>> all = costings(job.id());
         boolean stale = sources.costings()
                 .latestOf(job.id())
-                .map(latest -> !asked(job.facts()).equals(Optional.of(latest.facts().request().json())))
+                .map(latest -> !asked(job.facts())
+                        .equals(Optional.of(latest.facts().request().json())))
                 .orElse(false);
         return Totals.of(all, stale);
     }
@@ -135,7 +138,9 @@ final class JobViews {
         do {
             page = sources.costings().list(Optional.of(job), after, PAGE);
             all.addAll(page);
-            after = page.isEmpty() ? after : Optional.of(page.get(page.size() - 1).id());
+            after = page.isEmpty()
+                    ? after
+                    : Optional.of(page.get(page.size() - 1).id());
         } while (page.size() == PAGE);
         return all;
     }

@@ -96,13 +96,17 @@ final class JobsPages {
     private void importFile(Context ctx) {
         Form form = Requests.form(ctx);
         UploadedFile file = ctx.uploadedFile("file");
-        byte[] text = file == null || file.size() == 0
-                ? form.value("text").getBytes(StandardCharsets.UTF_8)
-                : bytes(file);
+        byte[] text =
+                file == null || file.size() == 0 ? form.value("text").getBytes(StandardCharsets.UTF_8) : bytes(file);
         Outcome<Stored<Job.Id, Job>> made = CostingRequestReader.read(text)
                 .fold(sources.importJob()::importFrom, faults -> Outcome.refused(Problem.faulty(faults)));
-        finish(ctx, made, problem -> model(
-                Form.EMPTY, form.with("text", new String(text, StandardCharsets.UTF_8)).with(problem)));
+        finish(
+                ctx,
+                made,
+                problem -> model(
+                        Form.EMPTY,
+                        form.with("text", new String(text, StandardCharsets.UTF_8))
+                                .with(problem)));
     }
 
     private static byte[] bytes(UploadedFile file) {
@@ -130,8 +134,8 @@ final class JobsPages {
 
     private void copy(Context ctx) {
         Stored<Job.Id, Job> job = Requests.find(ctx, sources.jobs(), Job.Id::new);
-        Stored<Job.Id, Job> copy =
-                Requests.require(sources.copyJob().copy(job.id(), copyName(job.facts().name())));
+        Stored<Job.Id, Job> copy = Requests.require(
+                sources.copyJob().copy(job.id(), copyName(job.facts().name())));
         ctx.redirect("/jobs/" + copy.id().number(), io.javalin.http.HttpStatus.SEE_OTHER);
     }
 

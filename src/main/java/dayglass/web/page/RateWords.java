@@ -29,21 +29,26 @@ final class RateWords {
         if (rate.copies() > 1) {
             said.add("up to " + rate.copies() + " copies");
         }
-        terms.extraDay().ifPresent(extra -> said.add(
-                "each day after " + extra.afterDays() + " at " + Words.amount(extra.price())));
-        terms.dayFactors().entrySet().stream().sorted(java.util.Map.Entry.comparingByKey()).forEach(each -> said.add(
-                each.getKey().word() + " days × " + each.getValue().toPlainString()));
-        terms.longHire().forEach(each ->
-                said.add(each.percent().value().toPlainString() + " % off from " + Words.days(each.fromDays())));
+        terms.extraDay()
+                .ifPresent(extra ->
+                        said.add("each day after " + extra.afterDays() + " at " + Words.amount(extra.price())));
+        terms.dayFactors().entrySet().stream()
+                .sorted(java.util.Map.Entry.comparingByKey())
+                .forEach(each -> said.add(
+                        each.getKey().word() + " days × " + each.getValue().toPlainString()));
+        terms.longHire()
+                .forEach(each -> said.add(
+                        each.percent().value().toPlainString() + " % off from " + Words.days(each.fromDays())));
         if (terms.minimumCharge().signum() > 0) {
             said.add("at least " + Words.amount(terms.minimumCharge()));
         }
         if (terms.perTrip().signum() > 0) {
             said.add(Words.amount(terms.perTrip()) + " a trip");
         }
-        terms.addOns().forEach(each -> said.add(each.name() + " "
-                + each.percent().value().toPlainString() + " % on "
-                + each.on().stream().sorted().collect(Collectors.joining(", "))));
+        terms.addOns()
+                .forEach(each -> said.add(each.name() + " "
+                        + each.percent().value().toPlainString() + " % on "
+                        + each.on().stream().sorted().collect(Collectors.joining(", "))));
         if (!rate.available().isEmpty()) {
             said.add("to be had " + Words.dates(rate.available()));
         }
@@ -55,8 +60,11 @@ final class RateWords {
         said.add("kept " + offer.offer().terms().termMonths() + " months");
         offer.offer().availableFrom().ifPresent(from -> said.add("there from " + Words.date(from)));
         offer.validUntil().ifPresent(last -> said.add("valid until " + Words.date(last)));
-        offer.offer().terms().letting().ifPresent(letting -> said.add("let "
-                + letting.daysPerYear().toPlainString() + " days a year at " + Words.amount(letting.dayRate())));
+        offer.offer()
+                .terms()
+                .letting()
+                .ifPresent(letting -> said.add("let " + letting.daysPerYear().toPlainString() + " days a year at "
+                        + Words.amount(letting.dayRate())));
         return String.join("; ", said);
     }
 }

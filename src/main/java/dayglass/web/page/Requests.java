@@ -63,7 +63,9 @@ final class Requests {
         do {
             page = collection.list(after, PAGE);
             all.addAll(page);
-            after = page.isEmpty() ? after : Optional.of(page.get(page.size() - 1).id());
+            after = page.isEmpty()
+                    ? after
+                    : Optional.of(page.get(page.size() - 1).id());
         } while (page.size() == PAGE);
         return all;
     }

@@ -70,8 +70,7 @@ public record Strip(List<Week> weeks) {
             String use = Axis.useOn(schedule, schedule.dateOf(start));
             if (day == schedule.days()
                     || !Axis.useOn(schedule, schedule.dateOf(day)).equals(use)) {
-                runs.add(new Run(
-                        percent(start, schedule.days()), percent(day - start, schedule.days()), use));
+                runs.add(new Run(percent(start, schedule.days()), percent(day - start, schedule.days()), use));
                 start = day;
             }
         }
@@ -87,7 +86,8 @@ public record Strip(List<Week> weeks) {
         List<String> counts = new ArrayList<>();
         for (DayUse use : DayUse.values()) {
             long count = IntStream.range(0, schedule.days())
-                    .filter(day -> schedule.scheduledUseOn(day).filter(use::equals).isPresent())
+                    .filter(day ->
+                            schedule.scheduledUseOn(day).filter(use::equals).isPresent())
                     .count();
             if (count > 0) {
                 counts.add(count + " " + use.word());

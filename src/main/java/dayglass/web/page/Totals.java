@@ -14,13 +14,7 @@ import java.util.List;
  * @param stale the job was changed since the latest costing
  */
 public record Totals(
-        String now,
-        String proof,
-        long costing,
-        String before,
-        long beforeCosting,
-        String difference,
-        boolean stale) {
+        String now, String proof, long costing, String before, long beforeCosting, String difference, boolean stale) {
 
     /** @param latest the costings of a job of which the last two count */
     static Totals of(List<Stored<KeptCosting.Id, KeptCosting.Summary>> latest, boolean stale) {
@@ -42,7 +36,9 @@ public record Totals(
                 now.id().number(),
                 Words.money(before.facts().total()),
                 before.id().number(),
-                comparable ? Words.difference(before.facts().total(), now.facts().total()) : "in another currency",
+                comparable
+                        ? Words.difference(before.facts().total(), now.facts().total())
+                        : "in another currency",
                 stale);
     }
 }

@@ -90,6 +90,18 @@ public record Form(Map<String, String> values, List<Fault> faults, String refusa
         return "";
     }
 
+    /** How many rows of a list are filled in, in a compact form. */
+    public int rows(String list) {
+        int rows = 0;
+        for (String name : values.keySet()) {
+            if (name.startsWith(list + "/")) {
+                String number = name.substring(list.length() + 1).split("/", -1)[0];
+                rows = number.matches("[0-9]{1,9}") ? Math.max(rows, Integer.parseInt(number) + 1) : rows;
+            }
+        }
+        return rows;
+    }
+
     private static String parent(String pointer) {
         int slash = pointer.lastIndexOf('/');
         return slash <= 0 ? "" : pointer.substring(0, slash);

@@ -17,8 +17,8 @@ import java.util.stream.Stream;
  * rows of a slot and a count.
  */
 public final class FormJson {
-    private static final Set<String> WHOLE = Set.of(
-            "count", "copies", "days", "afterDays", "fromDays", "termMonths", "months", "everyMonths");
+    private static final Set<String> WHOLE =
+            Set.of("count", "copies", "days", "afterDays", "fromDays", "termMonths", "months", "everyMonths");
     private static final String WORDS = "on";
     private static final String COVERS = "covers";
     private static final Pattern NUMBER = Pattern.compile("[0-9]{1,9}");
@@ -125,14 +125,16 @@ public final class FormJson {
         Json json(String name) {
             boolean rows = leaves.isEmpty()
                     && !branches.isEmpty()
-                    && branches.keySet().stream().allMatch(each -> NUMBER.matcher(each).matches());
+                    && branches.keySet().stream()
+                            .allMatch(each -> NUMBER.matcher(each).matches());
             if (rows && name.equals(COVERS)) {
                 Json.Members covers = Json.object();
                 branches.values().forEach(row -> covers.put(row.text("slot"), row.leaf("count")));
                 return covers.build();
             }
             if (rows) {
-                return Json.list(branches.values().stream().map(row -> row.json("")).toList());
+                return Json.list(
+                        branches.values().stream().map(row -> row.json("")).toList());
             }
             Json.Members members = Json.object();
             leaves.forEach(members::put);
