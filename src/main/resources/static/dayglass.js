@@ -164,6 +164,9 @@ function scheduleEditor(form) {
   function nameCopies() {
     for (const row of grid.querySelectorAll(".weekrow")) {
       const button = row.querySelector("[data-week]");
+      if (!button) {
+        continue;
+      }
       const name = row.querySelector(".weekname").textContent;
       button.textContent = !copied ? "Copy week" : copied.row === row ? "Leave it" : "Copy here";
       button.setAttribute("aria-label", button.textContent + ", " + name);

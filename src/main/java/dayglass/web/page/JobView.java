@@ -1,7 +1,6 @@
 package dayglass.web.page;
 
 import dayglass.base.Currency;
-import dayglass.base.Money;
 import dayglass.base.Stored;
 import dayglass.catalogue.PurchaseOffer;
 import dayglass.catalogue.RateCard;
@@ -152,6 +151,6 @@ public record JobView(
                         new Label.Field("currency", currency.code()),
                         new Label.Field(
                                 "cash for purchases",
-                                job.cashLimit().map(Money::amount).orElse("no limit"))));
+                                job.cashLimit().map(Words::amount).orElse("no limit"))));
     }
 }
