@@ -14,8 +14,7 @@ import java.util.Map;
  * @param copies how many can be held on one day
  * @param available the windows, each of which a rental period must lie inside of; empty for always
  */
-public record Rate(
-        String code, Map<String, Integer> covers, int copies, RentalTerms terms, List<DateRange> available) {
+public record Rate(String code, Map<String, Integer> covers, int copies, RentalTerms terms, List<DateRange> available) {
     public Rate {
         covers = Map.copyOf(covers);
         available = List.copyOf(available);

@@ -21,7 +21,7 @@ public final class CopyJob {
     public Outcome<Stored<Job.Id, Job>> copy(Job.Id id, String name) {
         return transactions.atomically(() -> jobs.find(id)
                 .map(job -> jobs.add(job.facts().renamed(name)))
-                .orElseGet(() -> Outcome.refused(
-                        Problem.Code.NOT_FOUND, "There is no job with the id " + id.number() + ".")));
+                .orElseGet(() ->
+                        Outcome.refused(Problem.Code.NOT_FOUND, "There is no job with the id " + id.number() + ".")));
     }
 }

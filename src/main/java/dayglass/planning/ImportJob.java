@@ -40,15 +40,16 @@ public final class ImportJob {
 
     public Outcome<Stored<Job.Id, Job>> importFrom(Question question) {
         return transactions.atomically(() -> cards(question)
-                .then(cards -> offers(question).then(offers -> units(question)
-                        .then(units -> jobs.add(new Job(
-                                question.job(),
-                                question.currency(),
-                                question.discountRate(),
-                                question.cashLimit(),
-                                question.schedule(),
-                                question.needs(),
-                                new Job.Sources(cards, offers, units, List.of())))))));
+                .then(cards -> offers(question)
+                        .then(offers -> units(question)
+                                .then(units -> jobs.add(new Job(
+                                        question.job(),
+                                        question.currency(),
+                                        question.discountRate(),
+                                        question.cashLimit(),
+                                        question.schedule(),
+                                        question.needs(),
+                                        new Job.Sources(cards, offers, units, List.of())))))));
     }
 
     private Outcome<List<RateCard.Id>> cards(Question question) {
@@ -80,8 +81,7 @@ public final class ImportJob {
         for (int number = 1; ; number++) {
             RateCard card =
                     new RateCard(supplier, numbered(question.job(), number), question.currency(), firstDay, rates);
-            List<Stored<RateCard.Id, RateCard>> others =
-                    sources.rateCards().succession(supplier, card.name());
+            List<Stored<RateCard.Id, RateCard>> others = sources.rateCards().succession(supplier, card.name());
             if (others.isEmpty()) {
                 return sources.rateCards().add(card).map(Stored::id);
             }
@@ -93,9 +93,8 @@ public final class ImportJob {
 
     private static String numbered(String name, int number) {
         String suffix = number == 1 ? "" : " (" + number + ")";
-        int[] kept = name.codePoints()
-                .limit(MOST_NAME_CHARACTERS - suffix.length())
-                .toArray();
+        int[] kept =
+                name.codePoints().limit(MOST_NAME_CHARACTERS - suffix.length()).toArray();
         return new String(kept, 0, kept.length) + suffix;
     }
 
@@ -123,7 +122,8 @@ public final class ImportJob {
         List<OwnedUnit.Id> ids = new ArrayList<>();
         for (int at = 0; at < question.owned().size(); at++) {
             OwnedUnit unit = OwnedUnit.of(question.owned().get(at));
-            Optional<Stored<OwnedUnit.Id, OwnedUnit>> found = sources.ownedUnits().tagged(unit.tag());
+            Optional<Stored<OwnedUnit.Id, OwnedUnit>> found =
+                    sources.ownedUnits().tagged(unit.tag());
             if (found.isPresent() && !found.get().facts().equals(unit)) {
                 faults.add(new Fault(
                         "/owned/" + at + "/id",

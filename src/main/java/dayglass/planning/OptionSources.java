@@ -6,4 +6,5 @@ import dayglass.catalogue.Suppliers;
 import dayglass.inventory.OwnedUnits;
 
 /** Where the options of a job come from. */
-public record OptionSources(Suppliers suppliers, RateCards rateCards, PurchaseOffers purchaseOffers, OwnedUnits ownedUnits) {}
+public record OptionSources(
+        Suppliers suppliers, RateCards rateCards, PurchaseOffers purchaseOffers, OwnedUnits ownedUnits) {}

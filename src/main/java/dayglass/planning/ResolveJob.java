@@ -13,6 +13,7 @@ import dayglass.catalogue.Supplier;
 import dayglass.cost.plan.Question;
 import dayglass.inventory.OwnedUnit;
 import dayglass.job.Job;
+import dayglass.wire.costing.CostingRequestReader;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -27,8 +28,7 @@ import java.util.Optional;
  * whether an offer can still be taken up.
  */
 public final class ResolveJob {
-    /** The most options that a question may have. */
-    public static final int MOST_OPTIONS = 200;
+    private static final int MOST_OPTIONS = CostingRequestReader.MOST_OPTIONS;
 
     private final OptionSources sources;
     private final Clock clock;
@@ -53,11 +53,16 @@ public final class ResolveJob {
         Map<RateCard.Id, RateCard> cards = new LinkedHashMap<>();
         for (RateCard.Id id : job.sources().rateCards()) {
             RateCard named = get(sources.rateCards(), id);
-            Optional<Stored<RateCard.Id, RateCard>> inForce = sources.rateCards().inForce(named, firstDay);
+            Optional<Stored<RateCard.Id, RateCard>> inForce =
+                    sources.rateCards().inForce(named, firstDay);
             if (inForce.isEmpty()) {
                 return refusal("No rate card \"" + named.name() + "\" of " + nameOf(named.supplier())
                         + " is in force on " + firstDay + ", the first day of the job; the earliest begins on "
-                        + sources.rateCards().succession(named.supplier(), named.name()).get(0).facts().effectiveFrom()
+                        + sources.rateCards()
+                                .succession(named.supplier(), named.name())
+                                .get(0)
+                                .facts()
+                                .effectiveFrom()
                         + ". Add an earlier card or take this one out of the job.");
             }
             cards.put(inForce.get().id(), inForce.get().facts());
@@ -65,8 +70,11 @@ public final class ResolveJob {
         for (RateCard card : cards.values()) {
             String origin = "rate card \"" + card.name() + "\" of " + nameOf(card.supplier());
             Supplier supplier = get(sources.suppliers(), card.supplier());
-            List<Rate> rates = card.rates().stream().filter(rate -> gathering.wants(rate.code())).toList();
-            Optional<Problem> problem = rates.isEmpty() ? Optional.empty() : otherCurrency(job, card.currency(), origin);
+            List<Rate> rates = card.rates().stream()
+                    .filter(rate -> gathering.wants(rate.code()))
+                    .toList();
+            Optional<Problem> problem =
+                    rates.isEmpty() ? Optional.empty() : otherCurrency(job, card.currency(), origin);
             for (Rate rate : rates) {
                 problem = problem.or(() -> gathering.name(rate.code(), origin));
                 gathering.rentals.add(rate.from(supplier));
@@ -92,9 +100,10 @@ public final class ResolveJob {
             if (problem.isPresent()) {
                 return problem;
             }
-            gathering.purchases.add(offer.from(
-                    get(sources.suppliers(), offer.supplier()),
-                    job.schedule().horizon().from()));
+            gathering.purchases.add(offer.offer()
+                    .from(
+                            get(sources.suppliers(), offer.supplier()),
+                            job.schedule().horizon().from()));
         }
         return Optional.empty();
     }

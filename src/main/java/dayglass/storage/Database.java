@@ -105,8 +105,7 @@ public final class Database implements Transactions, AutoCloseable {
         if (joined != null) {
             return work.apply(joined);
         }
-        return DSL.using(reader, SQLDialect.SQLITE)
-                .transactionResult(transaction -> work.apply(transaction.dsl()));
+        return DSL.using(reader, SQLDialect.SQLITE).transactionResult(transaction -> work.apply(transaction.dsl()));
     }
 
     /** Writes in a transaction: the one under way on this thread, or one of its own. */

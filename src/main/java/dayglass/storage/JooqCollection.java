@@ -123,7 +123,8 @@ public abstract class JooqCollection<I extends Id, T, R extends UpdatableRecord<
             if (!uses.isEmpty()) {
                 return Outcome.refused(
                         Problem.Code.STILL_USED,
-                        "This " + shape.noun() + " is still used by " + String.join(", ", uses) + "; remove that first.");
+                        "This " + shape.noun() + " is still used by " + String.join(", ", uses)
+                                + "; remove that first.");
             }
             sql.deleteFrom(table())
                     .where(shape.id().eq(id.number()), shape.version().eq(version))
@@ -161,8 +162,8 @@ public abstract class JooqCollection<I extends Id, T, R extends UpdatableRecord<
             DSLContext sql, String pointer, String noun, TableField<?, Long> idField, Id id) {
         return sql.fetchExists(idField.getTable(), idField.eq(id.number()))
                 ? Optional.empty()
-                : Optional.of(Problem.faulty(List.of(
-                        new Fault(pointer, "there is no " + noun + " with the id " + id.number()))));
+                : Optional.of(Problem.faulty(
+                        List.of(new Fault(pointer, "there is no " + noun + " with the id " + id.number()))));
     }
 
     private Optional<Problem> missed(DSLContext sql, I id, long version) {

@@ -24,8 +24,8 @@ public final class JooqSuppliers extends JooqCollection<Supplier.Id, Supplier, S
 
     @Override
     public Optional<Stored<Supplier.Id, Supplier>> named(String name) {
-        return database.reading(sql ->
-                sql.selectFrom(SUPPLIER).where(SUPPLIER.NAME.eq(name)).fetchOptional(row -> stored(sql, row)));
+        return database.reading(
+                sql -> sql.selectFrom(SUPPLIER).where(SUPPLIER.NAME.eq(name)).fetchOptional(row -> stored(sql, row)));
     }
 
     @Override
@@ -51,8 +51,7 @@ public final class JooqSuppliers extends JooqCollection<Supplier.Id, Supplier, S
     protected List<String> uses(DSLContext sql, Supplier.Id id) {
         List<String> uses = new ArrayList<>();
         uses.addAll(named(
-                "rate card",
-                sql.select(RATE_CARD.ID).from(RATE_CARD).where(RATE_CARD.SUPPLIER_ID.eq(id.number()))));
+                "rate card", sql.select(RATE_CARD.ID).from(RATE_CARD).where(RATE_CARD.SUPPLIER_ID.eq(id.number()))));
         uses.addAll(named(
                 "purchase offer",
                 sql.select(PURCHASE_OFFER.ID).from(PURCHASE_OFFER).where(PURCHASE_OFFER.SUPPLIER_ID.eq(id.number()))));

@@ -24,21 +24,19 @@ public final class JooqOwnedUnits extends JooqCollection<OwnedUnit.Id, OwnedUnit
 
     @Override
     public Optional<Stored<OwnedUnit.Id, OwnedUnit>> tagged(String tag) {
-        return database.reading(sql ->
-                sql.selectFrom(OWNED_UNIT).where(OWNED_UNIT.TAG.eq(tag)).fetchOptional(row -> stored(sql, row)));
+        return database.reading(
+                sql -> sql.selectFrom(OWNED_UNIT).where(OWNED_UNIT.TAG.eq(tag)).fetchOptional(row -> stored(sql, row)));
     }
 
     @Override
     protected void fill(OwnedUnitRecord row, OwnedUnit facts) {
         row.setTag(facts.tag());
-        row.setCoversJson(FactsJson.covers(facts.covers()));
-        row.setAvailableJson(FactsJson.dates(facts.available()));
+        row.setUnitJson(FactsJson.unit(facts));
     }
 
     @Override
     protected OwnedUnit facts(DSLContext sql, OwnedUnitRecord row) {
-        return new OwnedUnit(
-                row.getTag(), FactsJson.covers(row.getCoversJson()), FactsJson.dates(row.getAvailableJson()));
+        return FactsJson.unit(row.getUnitJson());
     }
 
     @Override

@@ -40,8 +40,8 @@ public final class JooqJobs extends JooqCollection<Job.Id, Job, JobRecord> imple
             JOB_PURCHASE_OFFER.PLACE,
             JOB_PURCHASE_OFFER.PURCHASE_OFFER_ID,
             PurchaseOffer.Id::new);
-    private static final Link<OwnedUnit.Id> UNITS = new Link<>(
-            JOB_OWNED_UNIT.JOB_ID, JOB_OWNED_UNIT.PLACE, JOB_OWNED_UNIT.OWNED_UNIT_ID, OwnedUnit.Id::new);
+    private static final Link<OwnedUnit.Id> UNITS =
+            new Link<>(JOB_OWNED_UNIT.JOB_ID, JOB_OWNED_UNIT.PLACE, JOB_OWNED_UNIT.OWNED_UNIT_ID, OwnedUnit.Id::new);
 
     public JooqJobs(Database database) {
         super(database, new Shape<>("job", JOB.ID, JOB.VERSION, Job.Id::new));
@@ -88,8 +88,8 @@ public final class JooqJobs extends JooqCollection<Job.Id, Job, JobRecord> imple
     protected Optional<Problem> refusal(DSLContext sql, Optional<Job.Id> self, Job facts) {
         Job.Sources sources = facts.sources();
         return missing(sql, "/rateCards", "rate card", RATE_CARD.ID, sources.rateCards())
-                .or(() -> missing(
-                        sql, "/purchaseOffers", "purchase offer", PURCHASE_OFFER.ID, sources.purchaseOffers()))
+                .or(() ->
+                        missing(sql, "/purchaseOffers", "purchase offer", PURCHASE_OFFER.ID, sources.purchaseOffers()))
                 .or(() -> missing(sql, "/ownedUnits", "owned unit", OWNED_UNIT.ID, sources.ownedUnits()));
     }
 

@@ -57,8 +57,8 @@ public final class JooqCostings implements Costings {
 
     @Override
     public Optional<Stored<KeptCosting.Id, KeptCosting>> find(KeptCosting.Id id) {
-        return database.reading(sql ->
-                sql.selectFrom(COSTING).where(COSTING.ID.eq(id.number())).fetchOptional(JooqCostings::kept));
+        return database.reading(
+                sql -> sql.selectFrom(COSTING).where(COSTING.ID.eq(id.number())).fetchOptional(JooqCostings::kept));
     }
 
     @Override
@@ -94,9 +94,8 @@ public final class JooqCostings implements Costings {
     @Override
     public Outcome<KeptCosting.Id> remove(KeptCosting.Id id) {
         return database.writing(sql -> {
-            int removed = sql.deleteFrom(COSTING)
-                    .where(COSTING.ID.eq(id.number()))
-                    .execute();
+            int removed =
+                    sql.deleteFrom(COSTING).where(COSTING.ID.eq(id.number())).execute();
             return removed == 1
                     ? Outcome.done(id)
                     : Outcome.refused(Problem.Code.NOT_FOUND, "There is no costing with the id " + id.number() + ".");
