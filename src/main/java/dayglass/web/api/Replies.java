@@ -43,10 +43,14 @@ public final class Replies {
          * @param query further parameters of the address, each ended by an ampersand
          */
         public <T> Json.Obj page(
-                String path, String query, List<T> fetched, ToLongFunction<T> id, java.util.function.Function<T, Json> show) {
+                String path,
+                String query,
+                List<T> fetched,
+                ToLongFunction<T> id,
+                java.util.function.Function<T, Json> show) {
             List<T> shown = fetched.subList(0, Math.min(limit, fetched.size()));
-            Json.Members page =
-                    Json.object().put("items", Json.list(shown.stream().map(show).toList()));
+            Json.Members page = Json.object()
+                    .put("items", Json.list(shown.stream().map(show).toList()));
             if (fetched.size() > limit) {
                 long last = id.applyAsLong(shown.get(shown.size() - 1));
                 page.put("next", path + "?" + query + "limit=" + limit + "&after=" + last);

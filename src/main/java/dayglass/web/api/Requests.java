@@ -17,8 +17,8 @@ import java.util.regex.Pattern;
 /** Reads addresses, queries and bodies, and refuses what cannot be read. */
 public final class Requests {
     private static final Pattern NUMBER = Pattern.compile("[1-9][0-9]{0,17}");
-    private static final Pattern JSON_TYPE = Pattern.compile(
-            "application/json[ \t]*(?:;[ \t]*charset[ \t]*=[ \t]*\"?utf-8\"?[ \t]*)?;?[ \t]*");
+    private static final Pattern JSON_TYPE =
+            Pattern.compile("application/json[ \t]*(?:;[ \t]*charset[ \t]*=[ \t]*\"?utf-8\"?[ \t]*)?;?[ \t]*");
 
     private Requests() {}
 

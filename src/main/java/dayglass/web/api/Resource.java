@@ -46,8 +46,7 @@ public final class Resource<I extends Id, T> {
     private void list(Context ctx) {
         Requests.onlyParameters(ctx, "limit", "after");
         Replies.Slice slice = Replies.Slice.of(ctx);
-        List<Stored<I, T>> fetched =
-                form.all().list(Optional.of(form.idOf().apply(slice.after())), slice.toFetch());
+        List<Stored<I, T>> fetched = form.all().list(Optional.of(form.idOf().apply(slice.after())), slice.toFetch());
         Replies.json(
                 ctx, slice.page(form.path(), "", fetched, stored -> stored.id().number(), this::show));
     }
@@ -82,8 +81,7 @@ public final class Resource<I extends Id, T> {
     }
 
     private Refusal notFound(I id) {
-        return new Refusal(
-                ProblemKind.NOT_FOUND, "There is no " + form.noun() + " with the id " + id.number() + ".");
+        return new Refusal(ProblemKind.NOT_FOUND, "There is no " + form.noun() + " with the id " + id.number() + ".");
     }
 
     private void requireMatch(IfMatch ifMatch, Stored<I, T> current) {
@@ -96,8 +94,8 @@ public final class Resource<I extends Id, T> {
         return new Refusal(
                         ProblemKind.STALE,
                         "This " + form.noun() + " is at version " + current.version()
-                                + ", shown as \"current\"; base the change on that.")
-                .with("current", show(current))
+                                + ", shown as \"current\"; base the change on that.",
+                        Json.object().put("current", show(current)).build())
                 .withHeader("ETag", IfMatch.tag(current.version()));
     }
 
@@ -123,8 +121,7 @@ public final class Resource<I extends Id, T> {
     }
 
     private Json.Obj show(Stored<I, T> stored) {
-        Json.Members members =
-                Json.object().put("id", stored.id().number()).put("version", stored.version());
+        Json.Members members = Json.object().put("id", stored.id().number()).put("version", stored.version());
         form.writer().accept(members, stored.facts());
         return members.build();
     }
