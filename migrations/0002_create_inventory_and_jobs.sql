@@ -1,9 +1,8 @@
 CREATE TABLE owned_unit (
-  id             INTEGER PRIMARY KEY AUTOINCREMENT,
-  version        INTEGER NOT NULL CHECK (version >= 1),
-  tag            TEXT    NOT NULL UNIQUE CHECK (length(tag) BETWEEN 1 AND 200),
-  covers_json    TEXT    NOT NULL CHECK (json_type(covers_json) = 'object'),
-  available_json TEXT    NOT NULL CHECK (json_type(available_json) = 'array')
+  id        INTEGER PRIMARY KEY AUTOINCREMENT,
+  version   INTEGER NOT NULL CHECK (version >= 1),
+  tag       TEXT    NOT NULL UNIQUE CHECK (length(tag) BETWEEN 1 AND 200),
+  unit_json TEXT    NOT NULL CHECK (json_type(unit_json) = 'object')
 ) STRICT;
 
 CREATE TABLE job (

@@ -23,8 +23,8 @@ public record Problem(Code code, String detail, List<Fault> faults) {
         STALE,
         /** The input is good, yet it cannot be done. */
         CANNOT_BE_DONE,
-        /** No plan was found in the time given. */
-        OUT_OF_TIME
+        /** Too much is being done already; it may be tried again. */
+        BUSY
     }
 
     public Problem {

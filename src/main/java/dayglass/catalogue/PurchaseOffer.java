@@ -33,20 +33,21 @@ public record PurchaseOffer(Supplier.Id supplier, Currency currency, Offer offer
             covers = Map.copyOf(covers);
         }
 
+        /** Stands for the first day of whichever job where a day has to be named. */
+        public static final LocalDate ANY_FIRST_DAY = LocalDate.MAX;
+
         public static Offer of(Question.Purchase option) {
             return new Offer(
-                    option.id(), option.covers(), option.copies(), option.terms(), Optional.of(option.availableFrom()));
+                    option.id(),
+                    option.covers(),
+                    option.copies(),
+                    option.terms(),
+                    Optional.of(option.availableFrom()).filter(day -> !day.equals(ANY_FIRST_DAY)));
         }
-    }
 
-    /** The option that it is in the costing of a job that begins on {@code firstDay}. */
-    public Question.Purchase from(Supplier seller, LocalDate firstDay) {
-        return new Question.Purchase(
-                offer.code(),
-                seller.name(),
-                offer.covers(),
-                offer.copies(),
-                offer.terms(),
-                offer.availableFrom().orElse(firstDay));
+        /** The option that it is in the costing of a job that begins on {@code firstDay}. */
+        public Question.Purchase from(Supplier seller, LocalDate firstDay) {
+            return new Question.Purchase(code, seller.name(), covers, copies, terms, availableFrom.orElse(firstDay));
+        }
     }
 }

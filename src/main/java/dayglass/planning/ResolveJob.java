@@ -13,6 +13,7 @@ import dayglass.catalogue.Supplier;
 import dayglass.cost.plan.Question;
 import dayglass.inventory.OwnedUnit;
 import dayglass.job.Job;
+import dayglass.wire.costing.CostingRequestReader;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -27,8 +28,7 @@ import java.util.Optional;
  * whether an offer can still be taken up.
  */
 public final class ResolveJob {
-    /** The most options that a question may have. */
-    public static final int MOST_OPTIONS = 200;
+    private static final int MOST_OPTIONS = CostingRequestReader.MOST_OPTIONS;
 
     private final OptionSources sources;
     private final Clock clock;
@@ -100,9 +100,10 @@ public final class ResolveJob {
             if (problem.isPresent()) {
                 return problem;
             }
-            gathering.purchases.add(offer.from(
-                    get(sources.suppliers(), offer.supplier()),
-                    job.schedule().horizon().from()));
+            gathering.purchases.add(offer.offer()
+                    .from(
+                            get(sources.suppliers(), offer.supplier()),
+                            job.schedule().horizon().from()));
         }
         return Optional.empty();
     }

@@ -31,14 +31,12 @@ public final class JooqOwnedUnits extends JooqCollection<OwnedUnit.Id, OwnedUnit
     @Override
     protected void fill(OwnedUnitRecord row, OwnedUnit facts) {
         row.setTag(facts.tag());
-        row.setCoversJson(FactsJson.covers(facts.covers()));
-        row.setAvailableJson(FactsJson.dates(facts.available()));
+        row.setUnitJson(FactsJson.unit(facts));
     }
 
     @Override
     protected OwnedUnit facts(DSLContext sql, OwnedUnitRecord row) {
-        return new OwnedUnit(
-                row.getTag(), FactsJson.covers(row.getCoversJson()), FactsJson.dates(row.getAvailableJson()));
+        return FactsJson.unit(row.getUnitJson());
     }
 
     @Override

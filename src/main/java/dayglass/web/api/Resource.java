@@ -94,8 +94,8 @@ public final class Resource<I extends Id, T> {
         return new Refusal(
                         ProblemKind.STALE,
                         "This " + form.noun() + " is at version " + current.version()
-                                + ", shown as \"current\"; base the change on that.")
-                .with("current", show(current))
+                                + ", shown as \"current\"; base the change on that.",
+                        Json.object().put("current", show(current)).build())
                 .withHeader("ETag", IfMatch.tag(current.version()));
     }
 

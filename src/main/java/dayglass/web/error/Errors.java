@@ -1,6 +1,7 @@
 package dayglass.web.error;
 
 import dayglass.wire.JsonPrint;
+import dayglass.wire.Problem;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
@@ -10,9 +11,6 @@ import java.util.logging.Logger;
 
 /** Answers every exception that leaves a handler with a problem document. */
 public final class Errors {
-    /** The media type of a problem document. */
-    public static final String MEDIA_TYPE = "application/problem+json";
-
     private static final Logger LOG = Logger.getLogger(Errors.class.getName());
 
     private Errors() {}
@@ -27,7 +25,9 @@ public final class Errors {
 
     private static void answer(Context ctx, Refusal refusal) {
         refusal.headers().forEach(ctx::header);
-        ctx.status(refusal.kind().status()).contentType(MEDIA_TYPE).result(JsonPrint.bytes(refusal.document()));
+        ctx.status(refusal.problem().status())
+                .contentType(Problem.MEDIA_TYPE)
+                .result(JsonPrint.bytes(refusal.problem().toJson()));
     }
 
     private static Refusal fromServer(Context ctx, HttpResponseException exception) {
@@ -47,7 +47,6 @@ public final class Errors {
 
     private static Refusal failed(Context ctx, Exception exception) {
         LOG.log(Level.SEVERE, exception, () -> ctx.method().name() + " " + ctx.path() + " failed");
-        return new Refusal(
-                ProblemKind.FAILED, "The program failed at this request; its log says why. Nothing was changed.");
+        return new Refusal(ProblemKind.UNEXPECTED, "The program failed at this request; its log says why.");
     }
 }

@@ -1,12 +1,13 @@
 package dayglass.web.error;
 
-import dayglass.base.Problem;
+import dayglass.wire.Json;
+import dayglass.wire.Problem;
 import java.util.Locale;
 
 /** The one table of refusals: what each is called and the status that it has. */
 public enum ProblemKind {
     MALFORMED(400, "The request is malformed"),
-    FAULTY(400, "The request has faults"),
+    FAULTY_REQUEST(400, "The request is faulty"),
     CROSS_ORIGIN(403, "Another site may not write here"),
     NOT_FOUND(404, "There is no such thing"),
     METHOD_NOT_ALLOWED(405, "This cannot be done to it"),
@@ -18,10 +19,10 @@ public enum ProblemKind {
     UNSUPPORTED_MEDIA_TYPE(415, "The body is in a form that is not read here"),
     WRONG_HOST(421, "Another host was asked for"),
     CANNOT_BE_DONE(422, "It cannot be done"),
-    NO_PLAN(422, "No plan covers what is needed"),
+    NO_PLAN(422, "No plan exists"),
     VERSION_REQUIRED(428, "The version it is based on is missing"),
-    FAILED(500, "The program failed"),
-    OUT_OF_TIME(503, "No plan was found in the time given"),
+    UNEXPECTED(500, "Something went wrong"),
+    OUT_OF_TIME(503, "No plan was found in time"),
     BUSY(503, "Too much is being worked out already");
 
     private final int status;
@@ -40,20 +41,20 @@ public enum ProblemKind {
         return title;
     }
 
-    /** Identifies the kind for programs. */
-    public String type() {
-        return "urn:dayglass:problem:" + name().toLowerCase(Locale.ROOT).replace('_', '-');
+    /** The document of a problem of this kind. */
+    public Problem document(String detail, Json.Obj more) {
+        return new Problem(name().toLowerCase(Locale.ROOT).replace('_', '-'), title, status, detail, more);
     }
 
-    public static ProblemKind of(Problem.Code code) {
+    public static ProblemKind of(dayglass.base.Problem.Code code) {
         return switch (code) {
-            case FAULTY -> FAULTY;
+            case FAULTY -> FAULTY_REQUEST;
             case NOT_FOUND -> NOT_FOUND;
             case ALREADY_THERE -> ALREADY_THERE;
             case STILL_USED -> STILL_USED;
             case STALE -> STALE;
             case CANNOT_BE_DONE -> CANNOT_BE_DONE;
-            case OUT_OF_TIME -> OUT_OF_TIME;
+            case BUSY -> BUSY;
         };
     }
 
@@ -64,6 +65,6 @@ public enum ProblemKind {
                 return kind;
             }
         }
-        return status < 500 ? MALFORMED : FAILED;
+        return status < 500 ? MALFORMED : UNEXPECTED;
     }
 }

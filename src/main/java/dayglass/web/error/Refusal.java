@@ -1,70 +1,59 @@
 package dayglass.web.error;
 
 import dayglass.base.Fault;
-import dayglass.base.Problem;
 import dayglass.wire.Json;
+import dayglass.wire.Problem;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/** Ends the handling of a request with a problem document; thrown by handlers and turned into the answer in one place. */
+/** Ends the handling of a request with a problem document; thrown by handlers and answered in one place. */
 public final class Refusal extends RuntimeException {
-    private final ProblemKind kind;
-    private final transient Map<String, Json> members = new LinkedHashMap<>();
+    private final transient Problem problem;
     private final transient Map<String, String> headers = new LinkedHashMap<>();
+
+    private Refusal(Problem problem) {
+        super(problem.detail(), null, false, false);
+        this.problem = problem;
+    }
 
     /** A refusal that says in {@code detail} what stands in the way and how to mend it. */
     public Refusal(ProblemKind kind, String detail) {
-        super(detail, null, false, false);
-        this.kind = kind;
+        this(kind, detail, Json.object().build());
     }
 
-    public static Refusal of(Problem problem) {
-        Refusal refusal = new Refusal(ProblemKind.of(problem.code()), problem.detail());
-        return problem.faults().isEmpty() ? refusal : refusal.with("faults", faults(problem.faults()));
+    /** A refusal with further members in its document. */
+    public Refusal(ProblemKind kind, String detail, Json.Obj more) {
+        this(kind.document(detail, more));
+    }
+
+    public static Refusal of(dayglass.base.Problem problem) {
+        return problem.faults().isEmpty()
+                ? new Refusal(ProblemKind.of(problem.code()), problem.detail())
+                : faulty(problem.faults());
     }
 
     /** The refusal of a body with faults. */
     public static Refusal faulty(List<Fault> faults) {
-        return of(Problem.faulty(faults));
+        return new Refusal(Problem.faulty(faults));
     }
 
-    private static Json faults(List<Fault> faults) {
-        return Json.list(faults.stream()
-                .map(fault -> Json.object()
-                        .put("pointer", fault.pointer())
-                        .put("message", fault.message())
-                        .build())
-                .toList());
+    /** A refusal whose document is made elsewhere. */
+    public static Refusal of(Problem problem) {
+        return new Refusal(problem);
     }
 
-    /** Adds a member to the document. */
-    public Refusal with(String name, Json value) {
-        members.put(name, value);
-        return this;
-    }
-
+    /** Adds a header to the answer. */
     public Refusal withHeader(String name, String value) {
         headers.put(name, value);
         return this;
     }
 
-    public ProblemKind kind() {
-        return kind;
+    public Problem problem() {
+        return problem;
     }
 
-    Map<String, String> headers() {
+    public Map<String, String> headers() {
         return headers;
-    }
-
-    /** The problem document. */
-    Json document() {
-        Json.Members document = Json.object()
-                .put("type", kind.type())
-                .put("title", kind.title())
-                .put("status", kind.status())
-                .put("detail", String.valueOf(getMessage()));
-        members.forEach(document::put);
-        return document.build();
     }
 }

@@ -1,9 +1,10 @@
 package dayglass.web.error;
 
+import dayglass.wire.Json;
 import dayglass.wire.JsonPrint;
+import dayglass.wire.Problem;
 import java.nio.ByteBuffer;
 import org.eclipse.jetty.http.HttpHeader;
-import org.eclipse.jetty.io.Content;
 import org.eclipse.jetty.server.Request;
 import org.eclipse.jetty.server.Response;
 import org.eclipse.jetty.server.handler.ErrorHandler;
@@ -18,11 +19,11 @@ final class ServerErrors extends ErrorHandler {
         String detail = status < 500
                 ? "The request could not be read as HTTP: check its first line, address and headers."
                 : "The program failed at this request; its log says why.";
-        response.setStatus(kind.status() == status ? status : kind == ProblemKind.FAILED ? 500 : 400);
-        response.getHeaders().put(HttpHeader.CONTENT_TYPE, Errors.MEDIA_TYPE);
-        byte[] body = JsonPrint.bytes(new Refusal(kind, detail).document());
-        Content.Sink.write(response, true, ByteBuffer.wrap(body));
-        callback.succeeded();
+        Problem problem = kind.document(detail, Json.object().build());
+        response.setStatus(problem.status());
+        response.getHeaders().put(HttpHeader.CONTENT_TYPE, Problem.MEDIA_TYPE);
+        byte[] body = JsonPrint.bytes(problem.toJson());
+        response.write(true, ByteBuffer.wrap(body), callback);
         return true;
     }
 }
