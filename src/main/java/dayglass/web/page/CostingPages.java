@@ -2,14 +2,11 @@ package dayglass.web.page;
 
 import dayglass.base.Stored;
 import dayglass.cost.plan.Answer;
-import dayglass.cost.plan.Question;
 import dayglass.planning.KeptCosting;
 import dayglass.web.page.picture.Words;
 import dayglass.wire.costing.AnswerReader;
-import dayglass.wire.costing.CostingRequestReader;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
@@ -52,20 +49,13 @@ final class CostingPages {
                 kept.id().number(),
                 summary.job().map(job -> "/jobs/" + job.number()).orElse(""),
                 "Made " + moment(summary.createdAt()) + " by engine " + summary.engineVersion() + ".",
-                question(kept.facts()),
+                kept.facts().question(),
                 answer(kept.facts()));
     }
 
     private String moment(Instant instant) {
         ZoneId zone = sources.clock().getZone();
         return MOMENT.format(instant.atZone(zone)) + " (" + zone + ")";
-    }
-
-    static Question question(KeptCosting costing) {
-        return CostingRequestReader.read(costing.request().json().getBytes(StandardCharsets.UTF_8))
-                .fold(question -> question, faults -> {
-                    throw new IllegalStateException("a kept request has faults: " + faults);
-                });
     }
 
     static Answer answer(KeptCosting costing) {
@@ -96,6 +86,6 @@ final class CostingPages {
                         "before", view(before),
                         "after", view(after),
                         "difference", comparable ? Words.difference(old.total(), now.total()) : "in another currency",
-                        "changes", Changes.between(question(before.facts()), question(after.facts()))));
+                        "changes", ChangeRow.of(before.facts(), after.facts())));
     }
 }

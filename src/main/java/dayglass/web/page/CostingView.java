@@ -43,6 +43,8 @@ public record CostingView(
     }
 
     /**
+     * The page of an answer.
+     *
      * @param number of the costing
      * @param jobLink the address of its job; empty text for a bare request
      * @param stamp when and by which engine it was made

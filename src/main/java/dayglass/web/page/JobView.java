@@ -13,7 +13,6 @@ import java.util.List;
 /**
  * What the page of a job shows.
  *
- * @param terms its name, discount rate and cash limit as typed
  * @param others what the house knows and this job does not consider
  */
 public record JobView(
@@ -42,7 +41,6 @@ public record JobView(
     /**
      * A supplier's card with its rates.
      *
-     * @param prefix of the names of the fields of its prices
      * @param named the id of the card that the job names, of whose succession this one is in force
      */
     public record CardView(long id, long named, long version, String title, String since, List<OptionRow> rates) {

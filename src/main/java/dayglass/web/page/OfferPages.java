@@ -75,8 +75,8 @@ final class OfferPages {
         Stored<PurchaseOffer.Id, PurchaseOffer> offer = find(ctx);
         PurchaseOffer facts = offer.facts();
         Stored<Supplier.Id, Supplier> seller = sellerOf(facts);
-        LocalDate first = facts.offer().availableFrom().orElse(LocalDate.EPOCH);
-        Question.Purchase purchase = facts.from(seller.facts(), LocalDate.EPOCH);
+        LocalDate first = PurchaseOffer.Offer.ANY_FIRST_DAY;
+        Question.Purchase purchase = facts.offer().from(seller.facts(), PurchaseOffer.Offer.ANY_FIRST_DAY);
         Form form = FormJson.form(OptionWriter.offer(purchase, first))
                 .with("version", String.valueOf(offer.version()))
                 .with("currency", facts.currency().code())
@@ -96,7 +96,7 @@ final class OfferPages {
             return Outcome.refused(Problem.faulty(faults));
         }
         Optional<Question.Purchase> purchase = PurchaseReader.offer(
-                        currency.get(), supplier.facts().name(), LocalDate.EPOCH)
+                        currency.get(), supplier.facts().name(), PurchaseOffer.Offer.ANY_FIRST_DAY)
                 .readAll(FormJson.read(form))
                 .fold(Optional::of, found -> {
                     faults.addAll(found);
@@ -105,13 +105,8 @@ final class OfferPages {
         if (!faults.isEmpty()) {
             return Outcome.refused(Problem.faulty(faults));
         }
-        PurchaseOffer.Offer offer = PurchaseOffer.Offer.of(purchase.orElseThrow());
-        Optional<LocalDate> from = form.has("/availableFrom") ? offer.availableFrom() : Optional.empty();
         return Outcome.done(new PurchaseOffer(
-                supplier.id(),
-                currency.get(),
-                new PurchaseOffer.Offer(offer.code(), offer.covers(), offer.copies(), offer.terms(), from),
-                until));
+                supplier.id(), currency.get(), PurchaseOffer.Offer.of(purchase.orElseThrow()), until));
     }
 
     private void make(Context ctx) {

@@ -128,7 +128,8 @@ final class OptionForm {
                 terms.addOns());
     }
 
-    private static PurchaseOffer pricedOffer(Stored<PurchaseOffer.Id, PurchaseOffer> stored, Form form, List<Fault> faults) {
+    private static PurchaseOffer pricedOffer(
+            Stored<PurchaseOffer.Id, PurchaseOffer> stored, Form form, List<Fault> faults) {
         PurchaseOffer facts = stored.facts();
         PurchaseOffer.Offer offer = facts.offer();
         PurchaseTerms terms = offer.terms();

@@ -1,7 +1,6 @@
 package dayglass.web.page;
 
 import dayglass.base.Outcome;
-import dayglass.base.Stored;
 import dayglass.base.Transactions;
 import dayglass.cost.plan.StopSignal;
 import dayglass.job.Job;
@@ -9,8 +8,8 @@ import dayglass.job.Jobs;
 import dayglass.planning.CopyJob;
 import dayglass.planning.Costings;
 import dayglass.planning.ImportJob;
-import dayglass.planning.KeptCosting;
 import dayglass.planning.OptionSources;
+import dayglass.planning.Priced;
 import dayglass.planning.ResolveJob;
 import java.time.Clock;
 
@@ -26,9 +25,9 @@ public record PageSources(
         Transactions transactions,
         Clock clock) {
 
-    /** Costs a job as it stands and keeps the costing. */
+    /** Costs a job as it stands and keeps the costing, until told to stop with the best found so far. */
     @FunctionalInterface
     public interface JobCosting {
-        Outcome<Stored<KeptCosting.Id, KeptCosting>> cost(Job.Id job, StopSignal stop);
+        Outcome<Priced> cost(Job.Id job, StopSignal stop);
     }
 }

@@ -2,15 +2,20 @@ package dayglass.web.page;
 
 import dayglass.base.Outcome;
 import dayglass.base.Problem;
-import dayglass.base.Stored;
+import dayglass.cost.plan.Costing;
 import dayglass.job.Job;
-import dayglass.planning.KeptCosting;
+import dayglass.planning.Priced;
 import dayglass.web.error.Refusal;
+import dayglass.web.page.picture.Words;
 import dayglass.wire.Json;
 import dayglass.wire.JsonPrint;
+import dayglass.wire.costing.CostingProblems;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.Duration;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 
 /** A costing that takes a while: how long it has run, a way to stop it, and where it leads. */
@@ -38,7 +43,7 @@ final class RunPages {
     void start(Context ctx, Job.Id job) {
         Runs.Run run = runs.start(job)
                 .orElseThrow(() -> Refusal.of(new Problem(
-                        Problem.Code.OUT_OF_TIME,
+                        Problem.Code.BUSY,
                         "Several costings are being worked out already: wait for one to end, then cost the job"
                                 + " again. What you changed is kept.")));
         boolean over = run.endsWithin(PATIENCE);
@@ -47,7 +52,8 @@ final class RunPages {
 
     private static boolean planned(Runs.Run run) {
         return run.outcome()
-                .map(outcome -> outcome.fold(kept -> true, problem -> false))
+                .map(outcome -> outcome.fold(
+                        priced -> priced.fold(kept -> true, noPlan -> false, outOfTime -> false), problem -> false))
                 .orElse(false);
     }
 
@@ -70,11 +76,32 @@ final class RunPages {
                         "job", job,
                         "over", run.over(),
                         "elapsed", run.elapsedSeconds(sources.clock().instant()),
-                        "refusal", run.outcome().map(RunPages::refusal).orElse("")));
+                        "refusal", run.outcome().map(RunPages::refusal).orElse(""),
+                        "shortages", run.outcome().map(RunPages::shortages).orElse(List.of())));
     }
 
-    private static String refusal(Outcome<Stored<KeptCosting.Id, KeptCosting>> outcome) {
-        return outcome.fold(kept -> "", Problem::detail);
+    private static String refusal(Outcome<Priced> outcome) {
+        return outcome.fold(
+                priced -> priced.fold(
+                        kept -> "",
+                        noPlan -> CostingProblems.why(noPlan.why()),
+                        outOfTime -> "It was stopped before any plan was found; one may exist."),
+                Problem::detail);
+    }
+
+    /** A line for each slot that stays short, with the days. */
+    private static List<String> shortages(Outcome<Priced> outcome) {
+        List<Costing.Shortage> all = outcome.fold(
+                priced -> priced.fold(kept -> List.of(), noPlan -> noPlan.why().shortages(), outOfTime -> List.of()),
+                problem -> List.of());
+        Map<String, List<String>> bySlot = new LinkedHashMap<>();
+        for (Costing.Shortage each : all) {
+            bySlot.computeIfAbsent(each.slot(), slot -> new ArrayList<>())
+                    .add(Words.date(each.date()) + " (" + each.missing() + " short)");
+        }
+        List<String> lines = new ArrayList<>();
+        bySlot.forEach((slot, days) -> lines.add(slot + ": " + String.join(", ", days)));
+        return lines;
     }
 
     private void state(Context ctx) {

@@ -1,14 +1,14 @@
 package dayglass.web.page;
 
 import dayglass.base.Outcome;
-import dayglass.base.Stored;
 import dayglass.cost.plan.StopSignal;
 import dayglass.job.Job;
-import dayglass.planning.KeptCosting;
+import dayglass.planning.Priced;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.CountDownLatch;
@@ -39,8 +39,7 @@ final class Runs {
         private final Instant startedAt;
         private final AtomicBoolean stopped = new AtomicBoolean();
         private final CountDownLatch ended = new CountDownLatch(1);
-        private final AtomicReference<Optional<Outcome<Stored<KeptCosting.Id, KeptCosting>>>> outcome =
-                new AtomicReference<>(Optional.empty());
+        private final AtomicReference<Optional<Outcome<Priced>>> outcome = new AtomicReference<>(Optional.empty());
 
         private Run(long number, Job.Id job, Instant startedAt) {
             this.number = number;
@@ -70,8 +69,8 @@ final class Runs {
         }
 
         /** What came of it; empty while it runs, and where the program failed at it. */
-        Optional<Outcome<Stored<KeptCosting.Id, KeptCosting>>> outcome() {
-            return outcome.get();
+        Optional<Outcome<Priced>> outcome() {
+            return Objects.requireNonNull(outcome.get());
         }
 
         boolean endsWithin(Duration time) {

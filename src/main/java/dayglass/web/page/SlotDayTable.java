@@ -25,7 +25,11 @@ public record SlotDayTable(List<String> slots, List<Row> rows, List<String> sums
         sums = List.copyOf(sums);
     }
 
-    /** @param amounts one a slot, empty where it is not asked for */
+    /**
+     * A day.
+     *
+     * @param amounts one a slot, empty where it is not asked for
+     */
     public record Row(String date, String use, List<String> amounts, String sum) {
         public Row {
             amounts = List.copyOf(amounts);

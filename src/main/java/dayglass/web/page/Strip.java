@@ -27,7 +27,11 @@ public record Strip(List<Week> weeks) {
         }
     }
 
-    /** @param use its word, {@code unscheduled} where no span names it */
+    /**
+     * A day.
+     *
+     * @param use its word, {@code unscheduled} where no span names it
+     */
     public record Day(String date, String when, String month, String use, String title) {}
 
     /** A run of days of one use, in per cent of the schedule's length. */

@@ -25,7 +25,11 @@ public final class AnswerReader {
         this.currency = currency;
     }
 
-    /** @throws IllegalStateException where it is not an answer as written */
+    /**
+     * The answer that a text holds.
+     *
+     * @throws IllegalStateException where it is not an answer as written
+     */
     public static Answer read(String text) {
         Checked<Json> parsed = JsonText.parse(text);
         if (!(parsed instanceof Checked.Good<Json> good)) {

@@ -91,7 +91,7 @@ public record CoverPicture(Axis axis, List<Row> rows) {
         List<Row> rows = new ArrayList<>();
         for (String slot : slots) {
             List<Holding> ofSlot = held.stream()
-                    .filter(each -> covers.get(each.option()).containsKey(slot))
+                    .filter(each -> covers.getOrDefault(each.option(), Map.of()).containsKey(slot))
                     .filter(each -> Holding.cut(each.dates(), axis.dates()).isPresent())
                     .sorted(Comparator.comparing(each -> each.dates().from()))
                     .toList();
