@@ -57,8 +57,7 @@ final class RunningHouse implements AutoCloseable {
                 database,
                 clock);
         server = WebServer.start(
-                new WebServer.Binding(WebServer.Binding.LOOPBACK, 0),
-                List.of(routes -> Pages.route(routes, sources)));
+                new WebServer.Binding(WebServer.Binding.LOOPBACK, 0), List.of(routes -> Pages.route(routes, sources)));
     }
 
     String address(String path) {

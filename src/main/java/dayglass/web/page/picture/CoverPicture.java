@@ -23,7 +23,7 @@ public record CoverPicture(Axis axis, List<Row> rows) {
     private static final int PAPER_DAYS = 28;
     private static final int PAPER_DAY_WIDTH = 20;
     private static final double CHARACTER_WIDTH = 6.3;
-    private static final int TEXT_MARGIN = 10;
+    private static final int TEXT_MARGIN = 7;
 
     public CoverPicture {
         rows = List.copyOf(rows);
@@ -159,7 +159,7 @@ public record CoverPicture(Axis axis, List<Row> rows) {
             return new Piece(
                     x,
                     width,
-                    caption.endsWith("…") ? fit(block.price(), width) : caption,
+                    caption.endsWith("…") || caption.isEmpty() ? whole(block.price(), width) : caption,
                     whole + ", charged " + Words.dates(block.dates()));
         });
     }
@@ -177,6 +177,11 @@ public record CoverPicture(Axis axis, List<Row> rows) {
             }
         }
         return runs;
+    }
+
+    /** A text, or nothing where it does not fit whole. */
+    private static String whole(String text, int width) {
+        return fit(text, width).equals(text) ? text : "";
     }
 
     /** As much of a text as fits into a width; nothing where fewer than three characters would. */
