@@ -1,17 +1,19 @@
 package dayglass.cost.rental;
 
 import dayglass.base.Percent;
+import dayglass.cost.DayUse;
 import dayglass.cost.Schedule;
 import dayglass.cost.rental.RentalTerms.AddOn;
 import dayglass.cost.rental.RentalTerms.Block;
 import dayglass.cost.rental.RentalTerms.LongHire;
 import java.math.BigDecimal;
 import java.math.BigInteger;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 
 /**
@@ -38,6 +40,7 @@ public final class PeriodCosts {
     private final long minimum;
     private final long trip;
     private final AddOnShare[] addOns;
+    private final long[] amounts;
     private final long[] least;
 
     public PeriodCosts(RentalTerms terms, Schedule schedule) {
@@ -66,6 +69,7 @@ public final class PeriodCosts {
         minimum = terms.minimumCharge().minor().longValueExact();
         trip = terms.perTrip().minor().longValueExact();
         addOns = addOns(terms.addOns());
+        amounts = new long[addOns.length];
         least = new long[days + 1];
     }
 
@@ -132,27 +136,22 @@ public final class PeriodCosts {
     private long total(long hire, Share discount) {
         long net = Math.max(hire - discount.of(hire), minimum);
         long total = net + trip;
-        if (addOns.length > 0) {
-            long[] amounts = new long[addOns.length];
-            for (int i = 0; i < addOns.length; i++) {
-                amounts[i] = addOns[i].of(net, trip, amounts);
-                total += amounts[i];
-            }
+        for (int i = 0; i < addOns.length; i++) {
+            amounts[i] = addOns[i].of(net, trip, amounts);
+            total += amounts[i];
         }
         return total;
     }
 
     private static long[] prices(Block block, RentalTerms terms, Schedule schedule) {
+        Map<DayUse, Long> byUse = new EnumMap<>(DayUse.class);
+        for (DayUse use : DayUse.values()) {
+            byUse.put(use, PeriodPricing.price(block, use, terms.dayFactors()).longValueExact());
+        }
         long[] prices = new long[schedule.days()];
         for (int day = 0; day < prices.length; day++) {
             boolean begins = block.startsOn().isEmpty() || block.startsOn().get() == schedule.weekdayOf(day);
-            BigDecimal price = new BigDecimal(block.price().minor());
-            BigDecimal factor = block.days() == 1
-                    ? terms.dayFactors().getOrDefault(schedule.useOn(day), BigDecimal.ONE)
-                    : BigDecimal.ONE;
-            prices[day] = begins
-                    ? price.multiply(factor).setScale(0, RoundingMode.HALF_UP).longValueExact()
-                    : NONE;
+            prices[day] = begins ? byUse.getOrDefault(schedule.useOn(day), NONE) : NONE;
         }
         return prices;
     }

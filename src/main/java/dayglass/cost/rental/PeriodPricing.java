@@ -2,6 +2,7 @@ package dayglass.cost.rental;
 
 import dayglass.base.Currency;
 import dayglass.base.Money;
+import dayglass.cost.DayUse;
 import dayglass.cost.Schedule;
 import dayglass.cost.rental.RentalCharge.AddOnCharge;
 import dayglass.cost.rental.RentalCharge.BlockUsed;
@@ -69,8 +70,8 @@ public final class PeriodPricing {
     public BigInteger largestTotal() {
         BigInteger dearest = BigInteger.ZERO;
         for (Offer offer : offers) {
-            for (int day = 0; day < schedule.days(); day++) {
-                dearest = dearest.max(priceOn(offer, day));
+            for (DayUse use : DayUse.values()) {
+                dearest = dearest.max(price(offer.block(), use, terms.dayFactors()));
             }
         }
         BigInteger hire = dearest.multiply(BigInteger.valueOf(schedule.days()))
@@ -147,11 +148,16 @@ public final class PeriodPricing {
     }
 
     private BigInteger priceOn(Offer offer, int day) {
-        BigInteger price = offer.block().price().minor();
-        if (offer.block().days() != 1) {
+        return price(offer.block(), schedule.useOn(day), terms.dayFactors());
+    }
+
+    /** A block's price in minor units where it begins on a day of that use; one-day blocks alone take the factor. */
+    static BigInteger price(Block block, DayUse use, Map<DayUse, BigDecimal> dayFactors) {
+        BigInteger price = block.price().minor();
+        BigDecimal factor = dayFactors.get(use);
+        if (block.days() != 1 || factor == null) {
             return price;
         }
-        BigDecimal factor = terms.dayFactors().getOrDefault(schedule.useOn(day), BigDecimal.ONE);
         return new BigDecimal(price)
                 .multiply(factor)
                 .setScale(0, RoundingMode.HALF_UP)

@@ -1,0 +1,324 @@
+package dayglass.cost.plan;
+
+import dayglass.cost.plan.Cover.Found;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.PriorityQueue;
+
+/**
+ * The least cost of a {@link Cover}, by branch and bound on the bounds of {@link Prices}: the open node of the lowest
+ * bound is raised, mended into a plan, settled as far as its prices prove, and split on the day or purchase about which
+ * the relaxation is least sure. It can be stopped and gone on with; what it knows is true at any time.
+ */
+final class CoverSearch {
+    private static final int ROOT_STEPS = 400;
+    private static final int ROOT_CHUNK = 25;
+    private static final int NODE_STEPS = 30;
+
+    private final Cover cover;
+    private final long unit;
+    private final Prices prices;
+    private final Repair repair;
+    private final PriorityQueue<Node> open =
+            new PriorityQueue<>(java.util.Comparator.comparingLong(node -> node.bound));
+    private Optional<Found> best = Optional.empty();
+    private final int[] fallback;
+    private boolean impossible;
+    private long periodsSeen;
+    private Optional<Node> root = Optional.empty();
+
+    /**
+     * @param unit the step in which costs differ, so that a bound just above a cost less one step closes a node
+     * @param fallback purchases with which a plan is known to exist
+     */
+    CoverSearch(Cover cover, long unit, int[] fallback) {
+        this.cover = cover;
+        this.unit = unit;
+        this.fallback = fallback;
+        prices = new Prices(cover);
+        repair = new Repair(cover);
+    }
+
+    /** The best plan so far. */
+    Optional<Found> best() {
+        return best;
+    }
+
+    /** No plan costs less than this. */
+    long bound() {
+        long known = best.map(Found::cost).orElse(HoldPath.NONE);
+        return open.isEmpty() ? known : Math.min(known, open.peek().bound);
+    }
+
+    boolean done() {
+        return open.isEmpty();
+    }
+
+    /** Whether it was proved that there is no plan at all. */
+    boolean impossible() {
+        return impossible;
+    }
+
+    /** How much work was done: periods looked at. */
+    long work() {
+        return prices.steps * periodsSeen;
+    }
+
+    /** Bounds the whole problem and makes a first plan. */
+    void begin(StopSignal stop) {
+        size();
+        Node top = Node.root(cover, firstPrices());
+        offer(repair.plan(top.prices, fallback));
+        long bound = Long.MIN_VALUE / 4;
+        double[] at = top.prices;
+        for (int step = 0; step < ROOT_STEPS && (step == 0 || !stop.stopped()); step += ROOT_CHUNK) {
+            Prices.Raised raised = prices.raise(top, ROOT_CHUNK, target(bound), goal(), stop::stopped);
+            boolean slow = step > 100 && raised.bound() - bound < Math.max(1, Math.abs(bound) / 3_000);
+            if (raised.bound() > bound) {
+                bound = raised.bound();
+                at = raised.prices();
+            }
+            mend(at, top);
+            if (bound > goal() || slow) {
+                break;
+            }
+            top = top.priced(at, bound);
+        }
+        top = top.priced(at, bound);
+        if (bound >= HoldPath.NONE / 2) {
+            impossible = best.isEmpty();
+            return;
+        }
+        if (bound <= goal()) {
+            root = Optional.of(top);
+            open.add(top);
+            forget();
+        }
+    }
+
+    /** Goes on until the plan is proved, the signal comes or so much more work is done. */
+    void run(StopSignal stop, long mostWork) {
+        long until = mostWork == Long.MAX_VALUE ? mostWork : work() + mostWork;
+        while (!open.isEmpty() && !stop.stopped() && work() < until) {
+            Node node = open.poll();
+            if (node.bound > goal()) {
+                open.clear();
+                return;
+            }
+            long before = goal();
+            expand(node, stop);
+            if (goal() < before) {
+                forget();
+            }
+        }
+    }
+
+    /** Drops the periods that only plans dearer than the best one use. */
+    private void forget() {
+        root.ifPresent(top -> prices.forget(top, top.prices, goal() - top.bound));
+        size();
+    }
+
+    private void expand(Node parent, StopSignal stop) {
+        Node node = parent.priced(parent.prices, parent.bound);
+        if (!reachable(node)) {
+            return;
+        }
+        Prices.Raised raised = prices.raise(node, NODE_STEPS, target(parent.bound), goal(), stop::stopped);
+        long bound = Math.max(raised.bound(), parent.bound);
+        mend(raised.prices(), node);
+        if (bound > goal()) {
+            return;
+        }
+        node = node.priced(raised.prices(), bound);
+        if (prices.settle(node, raised.prices(), goal() - raised.bound()) && !reachable(node)) {
+            return;
+        }
+        split(node);
+    }
+
+    /** A cost that a plan worth finding does not pass. */
+    private long goal() {
+        return best.map(found -> found.cost() - unit).orElse(HoldPath.NONE / 4);
+    }
+
+    private long target(long bound) {
+        return best.map(Found::cost).orElse(Math.max(bound, 0) * 2 + unit * 1_000);
+    }
+
+    private void mend(double[] at, Node node) {
+        prices.value(node, at);
+        int[] made = prices.bought();
+        Optional<Found> plan = repair.plan(at, made);
+        offer(plan.isPresent() ? plan : repair.plan(at, fallback));
+    }
+
+    private void offer(Optional<Found> plan) {
+        if (plan.isPresent()
+                && (best.isEmpty() || plan.get().cost() < best.get().cost())) {
+            best = plan;
+        }
+    }
+
+    private void size() {
+        periodsSeen = Arrays.stream(cover.hires)
+                .mapToLong(hire -> hire.periods.size() + cover.days)
+                .sum();
+    }
+
+    /** To begin with, a slot-day costs what its cheapest offer charges a day over its cheapest long period. */
+    private double[] firstPrices() {
+        double[] first = new double[prices.rows()];
+        for (Cover.Hire hire : cover.hires) {
+            double aDay = Double.MAX_VALUE;
+            Periods all = hire.periods;
+            for (int day = 0; day < cover.days; day++) {
+                for (int at = all.from[day]; at < all.from[day + 1]; at++) {
+                    aDay = Math.min(aDay, (double) all.cost[at] / (all.last[at] - day + 1));
+                }
+            }
+            for (int i = 0; aDay < Double.MAX_VALUE && i < hire.slots.length; i++) {
+                for (int day = 0; day < cover.days; day++) {
+                    int row = hire.slots[i] * cover.days + day;
+                    double price = aDay / hire.slots.length;
+                    if (hire.serves[i][day] > 0 && (first[row] == 0 || price < first[row])) {
+                        first[row] = price;
+                    }
+                }
+            }
+        }
+        return first;
+    }
+
+    /** Whether what is left open can still cover everything. */
+    private boolean reachable(Node node) {
+        int[][] most = new int[cover.demand.length][cover.days];
+        for (Node.Group group : node.groups) {
+            Cover.Hire hire = cover.hires[group.hire];
+            for (int i = 0; i < hire.slots.length; i++) {
+                for (int day = 0; day < cover.days; day++) {
+                    if (group.state[day] != HoldPath.IDLE) {
+                        most[hire.slots[i]][day] += group.copies * hire.serves[i][day];
+                    }
+                }
+            }
+        }
+        for (int b = 0; b < cover.buys.length; b++) {
+            for (int i = 0; i < cover.buys[b].slots.length; i++) {
+                for (int day = 0; day < cover.days; day++) {
+                    most[cover.buys[b].slots[i]][day] += node.most[b] * cover.buys[b].serves[i][day];
+                }
+            }
+        }
+        for (int slot = 0; slot < most.length; slot++) {
+            for (int day = 0; day < cover.days; day++) {
+                if (most[slot][day] < cover.demand[slot][day]) {
+                    return false;
+                }
+            }
+        }
+        return true;
+    }
+
+    private void split(Node node) {
+        List<Node> children = new ArrayList<>();
+        int buy = unsurePurchase(node);
+        if (buy >= 0) {
+            int low = Math.min(node.most[buy] - 1, Math.max(node.least[buy], (int) Math.floor(prices.made[buy])));
+            children.add(node.branchPurchase(buy, low + 1, node.most[buy]));
+            children.add(node.branchPurchase(buy, node.least[buy], low));
+        } else {
+            splitDay(node, children);
+        }
+        if (children.isEmpty()) {
+            close(node);
+        }
+        open.addAll(children);
+    }
+
+    private int unsurePurchase(Node node) {
+        int unsure = -1;
+        double most = 0.03;
+        for (int b = 0; b < cover.buys.length; b++) {
+            double part = prices.made[b] - Math.floor(prices.made[b]);
+            double doubt = Math.min(part, 1 - part);
+            if (node.least[b] < node.most[b] && doubt > most) {
+                most = doubt;
+                unsure = b;
+            }
+        }
+        return unsure;
+    }
+
+    private void splitDay(Node node, List<Node> children) {
+        int group = -1;
+        int unsure = -1;
+        double most = -1;
+        for (int g = 0; g < node.groups.length; g++) {
+            Node.Group candidate = node.groups[g];
+            for (int day = 0; day < cover.days; day++) {
+                if (candidate.state[day] == HoldPath.FREE) {
+                    double part = prices.held[g][day];
+                    double doubt = Math.min(part, 1 - part);
+                    if (doubt > most) {
+                        most = doubt;
+                        group = g;
+                        unsure = day;
+                    }
+                }
+            }
+        }
+        if (group >= 0) {
+            int copies = node.groups[group].copies;
+            int held = Math.min(copies, Math.max(1, (int) Math.ceil(prices.held[group][unsure] * copies)));
+            children.add(node.branch(group, unsure, held, HoldPath.HELD));
+            children.add(node.branch(group, unsure, copies - held + 1, HoldPath.IDLE));
+            return;
+        }
+        for (int b = 0; b < cover.buys.length && children.isEmpty(); b++) {
+            if (node.least[b] < node.most[b]) {
+                children.add(node.branchPurchase(b, node.least[b] + 1, node.most[b]));
+                children.add(node.branchPurchase(b, node.least[b], node.least[b]));
+            }
+        }
+    }
+
+    /** All days and purchases are settled: without prices the bound is the cost of the one plan left. */
+    private void close(Node node) {
+        double[] nothing = new double[prices.rows()];
+        long cost = prices.value(node, nothing);
+        if (cost < HoldPath.NONE && cost <= goal()) {
+            offer(exact(node, cost));
+        }
+    }
+
+    private Optional<Found> exact(Node node, long cost) {
+        List<Cover.Held> held = new ArrayList<>();
+        HoldPath path = new HoldPath(cover.days);
+        int[][] drawn = new int[cover.stock.length][cover.days];
+        for (Node.Group group : node.groups) {
+            Cover.Hire hire = cover.hires[group.hire];
+            path.solve(hire.periods, group.state, new long[cover.days]);
+            for (int copy = 0; copy < group.copies; copy++) {
+                path.visit((first, last) -> {
+                    held.add(new Cover.Held(group.hire, first, last));
+                    for (int i = 0; i < hire.draws.length; i++) {
+                        for (int day = first; day <= last; day++) {
+                            drawn[hire.draws[i]][day] += hire.drawn[i];
+                        }
+                    }
+                });
+            }
+        }
+        for (int thing = 0; thing < drawn.length; thing++) {
+            for (int used : drawn[thing]) {
+                if (used > cover.stock[thing]) {
+                    return Optional.empty();
+                }
+            }
+        }
+        return Optional.of(new Found(held, Arrays.stream(node.least).boxed().toList(), cost));
+    }
+}

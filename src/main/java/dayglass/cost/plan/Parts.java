@@ -1,0 +1,347 @@
+package dayglass.cost.plan;
+
+import dayglass.cost.plan.Resolved.Purchase;
+import dayglass.cost.plan.Resolved.Rental;
+import dayglass.cost.rental.PeriodCosts;
+import java.math.BigInteger;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+
+/**
+ * A question taken apart: purchases that are made in any case, and covering problems that have nothing to do with each
+ * other. Two slots belong together where one offer covers both, where offers draw on the same stock, or where the cash
+ * limit makes purchases compete.
+ */
+final class Parts {
+    final Resolved resolved;
+    final Scale scale;
+
+    /** How many of each purchase, by its place in the question, are made whatever else. */
+    final int[] sure;
+
+    /** What the sure purchases and the owned units leave open. */
+    final int[][] demand;
+
+    final boolean cashBinds;
+
+    /** Each purchase that the cash limit allows taken together with the rentals still leaves something open. */
+    final boolean cashLeavesGaps;
+
+    final List<Part> parts = new ArrayList<>();
+
+    /** One problem by itself: the slots, rentals and purchases that it is about. */
+    record Part(List<Integer> slots, List<Rental> rentals, List<Purchase> purchases) {}
+
+    Parts(Resolved resolved) {
+        this.resolved = resolved;
+        sure = new int[resolved.question.purchases().size()];
+        demand = new int[resolved.open.length][];
+        for (int slot = 0; slot < demand.length; slot++) {
+            demand[slot] = resolved.open[slot].clone();
+        }
+        List<Purchase> affordable = resolved.purchases.stream()
+                .filter(p -> resolved.cash()
+                        .map(cash -> p.outlay().compareTo(cash) <= 0)
+                        .orElse(true))
+                .toList();
+        cashLeavesGaps = affordable.size() < resolved.purchases.size()
+                && Arrays.stream(resolved.withPurchases(all -> affordable).shortages(true))
+                        .flatMapToInt(Arrays::stream)
+                        .anyMatch(missing -> missing > 0);
+        cashBinds = resolved.cash()
+                .map(cash -> affordable.stream()
+                                .map(p -> p.outlay().multiply(BigInteger.valueOf(worthBuying(p))))
+                                .reduce(BigInteger.ZERO, BigInteger::add)
+                                .compareTo(cash)
+                        > 0)
+                .orElse(false);
+        if (!cashBinds) {
+            affordable.stream().filter(p -> p.netCost().signum() < 0).forEach(this::buyAll);
+        }
+        List<Purchase> useful = affordable.stream()
+                .filter(p -> worthBuying(p) > 0 && (cashBinds || p.netCost().signum() >= 0))
+                .toList();
+        List<Rental> renting = resolved.rentals.stream().filter(this::useful).toList();
+        scale = renting.stream().allMatch(Rental::small) ? scale(renting, useful) : coarse(renting, useful);
+        split(renting, useful);
+    }
+
+    /** How many can be worth buying: all that pay for themselves, otherwise what a slot can use at a time. */
+    int worthBuying(Purchase purchase) {
+        if (purchase.netCost().signum() < 0) {
+            return purchase.copies();
+        }
+        return Math.min(purchase.copies(), atATime(purchase.offer().covers(), purchase.from()));
+    }
+
+    /**
+     * How many copies of a rental can be worth holding on one day. Without long-hire discounts periods need not
+     * overlap, as the earlier can end sooner at no more cost; with them the periods that reach furthest to either side
+     * suffice, so twice the need at most.
+     */
+    int worthHolding(Rental rental) {
+        int needed = atATime(rental.offer.covers(), 0);
+        return Math.min(rental.offer.copies(), rental.longHire ? 2 * needed : needed);
+    }
+
+    private int atATime(Map<String, Integer> covers, int from) {
+        int most = 0;
+        for (int slot = 0; slot < demand.length; slot++) {
+            int count = covers.getOrDefault(resolved.slots.get(slot), 0);
+            for (int day = Math.max(0, from); count > 0 && day < resolved.days; day++) {
+                most = Math.max(most, (demand[slot][day] + count - 1) / count);
+            }
+        }
+        return most;
+    }
+
+    private void buyAll(Purchase purchase) {
+        sure[purchase.index()] = purchase.copies();
+        for (int slot = 0; slot < demand.length; slot++) {
+            long count = (long) purchase.offer().covers().getOrDefault(resolved.slots.get(slot), 0) * purchase.copies();
+            for (int day = Math.max(0, purchase.from()); count > 0 && day < resolved.days; day++) {
+                demand[slot][day] = (int) Math.max(0, demand[slot][day] - count);
+            }
+        }
+    }
+
+    private boolean useful(Rental rental) {
+        return atATime(rental.offer.covers(), 0) > 0;
+    }
+
+    private Scale scale(List<Rental> renting, List<Purchase> useful) {
+        BigInteger largest = BigInteger.ONE;
+        BigInteger sum = BigInteger.ONE;
+        for (Rental rental : renting) {
+            BigInteger one = rental.pricing().largestTotal();
+            largest = largest.max(one);
+            sum = sum.add(one.multiply(BigInteger.valueOf(worthHolding(rental))));
+        }
+        for (Purchase purchase : useful) {
+            BigInteger one = purchase.netCost().abs();
+            largest = largest.max(one);
+            sum = sum.add(one.multiply(BigInteger.valueOf(purchase.copies())));
+        }
+        long needs = 1;
+        for (int[] row : demand) {
+            for (int count : row) {
+                needs += count;
+            }
+        }
+        // A slot-day's price may rise to what the dearest period costs.
+        BigInteger prices = largest.multiply(BigInteger.valueOf(needs));
+        return Scale.forSumsUpTo(sum.max(prices).shiftLeft(2));
+    }
+
+    private Scale coarse(List<Rental> renting, List<Purchase> useful) {
+        return new Scale(Math.min(0, scale(renting, useful).shift()));
+    }
+
+    private void split(List<Rental> renting, List<Purchase> useful) {
+        int[] head = new int[demand.length];
+        Arrays.setAll(head, slot -> slot);
+        Map<String, Integer> firstByStock = new TreeMap<>();
+        for (Rental rental : renting) {
+            List<Integer> slots = slots(rental.offer.covers());
+            join(head, slots);
+            for (String thing : rental.offer.draws().keySet()) {
+                Integer other = firstByStock.putIfAbsent(thing, slots.get(0));
+                if (other != null) {
+                    join(head, List.of(slots.get(0), other));
+                }
+            }
+        }
+        List<Integer> competing = new ArrayList<>();
+        for (Purchase purchase : useful) {
+            join(head, slots(purchase.offer().covers()));
+            competing.addAll(slots(purchase.offer().covers()));
+        }
+        if (cashBinds) {
+            join(head, competing);
+        }
+        gather(head, renting, useful);
+    }
+
+    private void gather(int[] head, List<Rental> renting, List<Purchase> useful) {
+        int moneyPart = cashBinds
+                ? useful.stream()
+                        .flatMap(p -> slots(p.offer().covers()).stream())
+                        .findFirst()
+                        .map(slot -> find(head, slot))
+                        .orElse(-1)
+                : -2;
+        for (int slot = 0; slot < head.length; slot++) {
+            int top = find(head, slot);
+            if (top != slot) {
+                continue;
+            }
+            List<Integer> slots = new ArrayList<>();
+            for (int other = 0; other < head.length; other++) {
+                if (find(head, other) == top && needed(other)) {
+                    slots.add(other);
+                }
+            }
+            if (slots.isEmpty()) {
+                continue;
+            }
+            parts.add(new Part(
+                    slots,
+                    renting.stream()
+                            .filter(r -> !java.util.Collections.disjoint(slots, slots(r.offer.covers())))
+                            .toList(),
+                    useful.stream()
+                            .filter(p -> top == moneyPart
+                                    || !java.util.Collections.disjoint(
+                                            slots, slots(p.offer().covers())))
+                            .toList()));
+        }
+        if (moneyPart == -1 && !useful.isEmpty()) {
+            parts.add(new Part(List.of(), List.of(), useful));
+        }
+    }
+
+    private boolean needed(int slot) {
+        return Arrays.stream(demand[slot]).anyMatch(count -> count > 0);
+    }
+
+    /** The needed slots that something covers. */
+    private List<Integer> slots(Map<String, Integer> covers) {
+        List<Integer> found = new ArrayList<>();
+        for (int slot = 0; slot < demand.length; slot++) {
+            if (covers.containsKey(resolved.slots.get(slot)) && needed(slot)) {
+                found.add(slot);
+            }
+        }
+        return found;
+    }
+
+    private static void join(int[] head, List<Integer> slots) {
+        for (int slot : slots) {
+            head[find(head, slot)] = find(head, slots.get(0));
+        }
+    }
+
+    private static int find(int[] head, int slot) {
+        int at = slot;
+        while (head[at] != at) {
+            at = head[at];
+        }
+        return at;
+    }
+
+    /** The covering problem of a part, in the search's units. */
+    Cover cover(Part part) {
+        int[][] needs = part.slots().stream().map(slot -> demand[slot]).toArray(int[][]::new);
+        List<String> things = part.rentals().stream()
+                .flatMap(r -> r.offer.draws().keySet().stream())
+                .distinct()
+                .sorted()
+                .toList();
+        Cover.Hire[] hires = part.rentals().stream()
+                .map(rental -> hire(part, rental, needs, things))
+                .toArray(Cover.Hire[]::new);
+        Cover.Buy[] buys = part.purchases().stream()
+                .map(purchase -> buy(part, purchase, needs, scale.of(purchase.netCost())))
+                .toArray(Cover.Buy[]::new);
+        int[] stock = things.stream()
+                .mapToInt(thing -> resolved.question.stock().getOrDefault(thing, 0))
+                .toArray();
+        return new Cover(resolved.days, needs, hires, buys, cash(), stock);
+    }
+
+    long cash() {
+        return cashBinds ? clamp(resolved.cash().orElseThrow()) : Long.MAX_VALUE;
+    }
+
+    private Cover.Hire hire(Part part, Rental rental, int[][] needs, List<String> things) {
+        int[] slots = places(part, rental.offer.covers());
+        int[][] serves = new int[slots.length][];
+        boolean[] needed = new boolean[resolved.days];
+        for (int i = 0; i < slots.length; i++) {
+            String name = resolved.slots.get(part.slots().get(slots[i]));
+            serves[i] = Cover.serving(rental.offer.covers().getOrDefault(name, 0), needs[slots[i]], 0);
+            for (int day = 0; day < needed.length; day++) {
+                needed[day] |= serves[i][day] > 0;
+            }
+        }
+        List<String> drawn = rental.offer.draws().keySet().stream().sorted().toList();
+        return new Cover.Hire(
+                rental.index,
+                worthHolding(rental),
+                slots,
+                serves,
+                drawn.stream().mapToInt(things::indexOf).toArray(),
+                drawn.stream()
+                        .mapToInt(thing -> rental.offer.draws().getOrDefault(thing, 0))
+                        .toArray(),
+                Periods.thatMatter(needed, rows(rental), PeriodCosts.NONE));
+    }
+
+    private Periods.Rows rows(Rental rental) {
+        if (rental.small() && scale.exact()) {
+            PeriodCosts costs = rental.costs();
+            return (first, into) -> {
+                int last = rental.windowEnd[first];
+                if (last < 0) {
+                    return 0;
+                }
+                costs.totalsFrom(first, last, into);
+                for (int i = 0; i <= last - first; i++) {
+                    into[i] = into[i] >= PeriodCosts.NONE ? into[i] : into[i] << scale.shift();
+                }
+                return last - first + 1;
+            };
+        }
+        return (first, into) -> {
+            int last = rental.windowEnd[first];
+            if (last < 0) {
+                return 0;
+            }
+            var totals = rental.pricing().totalsFrom(first, last);
+            for (int i = 0; i < totals.length; i++) {
+                BigInteger total = totals[i];
+                into[i] = total == null ? PeriodCosts.NONE : scale.of(total);
+            }
+            return totals.length;
+        };
+    }
+
+    Cover.Buy buy(Part part, Purchase purchase, int[][] needs, long cost) {
+        int[] slots = places(part, purchase.offer().covers());
+        int[][] serves = new int[slots.length][];
+        for (int i = 0; i < slots.length; i++) {
+            String name = resolved.slots.get(part.slots().get(slots[i]));
+            serves[i] = Cover.serving(
+                    purchase.offer().covers().getOrDefault(name, 0), needs[slots[i]], Math.max(0, purchase.from()));
+        }
+        long outlay = cashBinds ? clamp(purchase.outlay()) : 0;
+        return new Cover.Buy(purchase.index(), worthBuying(purchase), slots, serves, cost, outlay);
+    }
+
+    /** Where the part's slots that something covers stand in the part. */
+    private int[] places(Part part, Map<String, Integer> covers) {
+        List<Integer> places = new ArrayList<>();
+        for (int i = 0; i < part.slots().size(); i++) {
+            if (covers.containsKey(resolved.slots.get(part.slots().get(i)))) {
+                places.add(i);
+            }
+        }
+        return places.stream().mapToInt(i -> i).toArray();
+    }
+
+    /**
+     * Outlays and cash are counted in whole minor units; only beyond 2^57 of them, which no currency of two decimals
+     * reaches within the limits of a question, is the last bit left out, upwards for an outlay.
+     */
+    private long clamp(BigInteger minor) {
+        BigInteger cash = resolved.cash().orElseThrow();
+        int spare = Math.max(0, cash.bitLength() - 57);
+        boolean isCash = minor.equals(cash);
+        return isCash
+                ? minor.shiftRight(spare).longValueExact()
+                : minor.negate().shiftRight(spare).negate().longValueExact();
+    }
+}

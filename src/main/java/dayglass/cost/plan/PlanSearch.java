@@ -1,0 +1,244 @@
+package dayglass.cost.plan;
+
+import dayglass.cost.plan.Cover.Held;
+import dayglass.cost.plan.Resolved.Purchase;
+import dayglass.cost.plan.Resolved.Rental;
+import java.math.BigInteger;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+
+/** The search for the least plan of one question, part by part. It can be stopped and gone on with. */
+final class PlanSearch {
+    private final Resolved resolved;
+    private final Parts parts;
+    private final List<PartSearch> searches = new ArrayList<>();
+    private boolean impossible;
+    private boolean cashAlone;
+
+    PlanSearch(Resolved resolved) {
+        this.resolved = resolved;
+        this.parts = new Parts(resolved);
+    }
+
+    /** What is known of one part: a best plan and a bound, exact amounts in minor units. */
+    private sealed interface PartSearch permits Solved, Searched {}
+
+    private record Solved(List<Held> held, int buy) implements PartSearch {}
+
+    private record Searched(Parts.Part part, CoverSearch search, Cover cover) implements PartSearch {}
+
+    /** Makes first plans and bounds for every part. */
+    void begin(StopSignal stop) {
+        if (parts.cashLeavesGaps) {
+            impossible = true;
+            cashAlone = true;
+            return;
+        }
+        for (Parts.Part part : parts.parts) {
+            Optional<Solved> solved = oneSlot(part);
+            if (solved.isPresent()) {
+                searches.add(solved.get());
+                continue;
+            }
+            Optional<int[]> fallback = fallback(part, stop);
+            if (fallback.isEmpty()) {
+                impossible = true;
+                cashAlone = true;
+                return;
+            }
+            Cover cover = parts.cover(part);
+            CoverSearch search = new CoverSearch(cover, unit(cover), fallback.get());
+            search.begin(stop);
+            searches.add(new Searched(part, search, cover));
+            if (search.impossible()) {
+                impossible = true;
+                return;
+            }
+        }
+    }
+
+    /** Goes on until all is proved, the signal comes, or so much more work is done on each part. */
+    void run(StopSignal stop, long mostWork) {
+        for (PartSearch each : searches) {
+            if (!impossible && each instanceof Searched searched) {
+                searched.search().run(stop, mostWork);
+                impossible =
+                        searched.search().done() && searched.search().best().isEmpty();
+            }
+        }
+    }
+
+    boolean impossible() {
+        return impossible;
+    }
+
+    /** Whether the cash limit alone is what makes it impossible. */
+    boolean cashAlone() {
+        return cashAlone;
+    }
+
+    long work() {
+        long work = 0;
+        for (PartSearch each : searches) {
+            if (each instanceof Searched searched) {
+                work += searched.search().work();
+            }
+        }
+        return work;
+    }
+
+    /** The best plan so far, or empty where a part has none yet. */
+    Optional<Plan> plan() {
+        List<Held> held = new ArrayList<>();
+        Integer[] bought = Arrays.stream(parts.sure).boxed().toArray(Integer[]::new);
+        for (PartSearch each : searches) {
+            if (each instanceof Solved solved) {
+                held.addAll(solved.held());
+                if (solved.buy() >= 0) {
+                    bought[solved.buy()]++;
+                }
+            } else if (!add((Searched) each, held, bought)) {
+                return Optional.empty();
+            }
+        }
+        return impossible ? Optional.empty() : Optional.of(Plan.priced(resolved, held, List.of(bought)));
+    }
+
+    private static boolean add(Searched searched, List<Held> held, Integer[] bought) {
+        Optional<Cover.Found> best = searched.search().best();
+        best.ifPresent(found -> {
+            for (Held period : found.held()) {
+                held.add(new Held(searched.cover().hires[period.hire()].index, period.first(), period.last()));
+            }
+            for (int b = 0; b < found.bought().size(); b++) {
+                bought[searched.cover().buys[b].index] += found.bought().get(b);
+            }
+        });
+        return best.isPresent();
+    }
+
+    /** No plan costs less than this, in minor units. */
+    BigInteger bound() {
+        BigInteger sum = Plan.priced(
+                        resolved, List.of(), Arrays.stream(parts.sure).boxed().toList())
+                .total();
+        for (PartSearch each : searches) {
+            if (each instanceof Searched searched) {
+                sum = sum.add(parts.scale.minorFrom(searched.search().bound()));
+            } else {
+                Solved solved = (Solved) each;
+                Integer[] bought =
+                        Arrays.stream(new int[parts.sure.length]).boxed().toArray(Integer[]::new);
+                if (solved.buy() >= 0) {
+                    bought[solved.buy()] = 1;
+                }
+                sum = sum.add(
+                        Plan.priced(resolved, solved.held(), List.of(bought)).total());
+            }
+        }
+        return sum;
+    }
+
+    private Optional<Solved> oneSlot(Parts.Part part) {
+        boolean single = part.slots().size() == 1
+                && Arrays.stream(parts.demand[part.slots().get(0)]).allMatch(count -> count <= 1)
+                && part.rentals().stream()
+                        .allMatch(r -> r.small() && r.offer.draws().isEmpty())
+                && part.purchases().stream()
+                        .allMatch(p -> p.netCost().signum() >= 0 && p.netCost().bitLength() < 58);
+        if (!single) {
+            return Optional.empty();
+        }
+        boolean[] need = new boolean[resolved.days];
+        for (int day = 0; day < need.length; day++) {
+            need[day] = parts.demand[part.slots().get(0)][day] > 0;
+        }
+        List<OneSlot.Offer> offers = new ArrayList<>();
+        for (Rental rental : part.rentals()) {
+            offers.add(new OneSlot.Offer(
+                    rental.index, rental.offer.copies(), rental.costs(), rental.windowEnd, rental.anyStart));
+        }
+        List<OneSlot.Buyable> buys = part.purchases().stream()
+                .map(p -> new OneSlot.Buyable(p.index(), p.netCost().longValueExact(), p.from()))
+                .toList();
+        return new OneSlot(need).solve(offers, buys).map(found -> new Solved(found.held(), found.buy()));
+    }
+
+    /**
+     * Purchases within the cash limit with which a plan exists; empty where the limit leaves none. Where the limit does
+     * not bind, or rentals can cover everything, that is easy; otherwise the least outlay is itself searched for.
+     */
+    private Optional<int[]> fallback(Parts.Part part, StopSignal stop) {
+        int count = part.purchases().size();
+        int[][] missing = missing(part);
+        boolean none = Arrays.stream(missing).allMatch(row -> Arrays.stream(row).allMatch(m -> m == 0));
+        if (none || count == 0) {
+            return Optional.of(new int[count]);
+        }
+        if (!parts.cashBinds) {
+            return Optional.of(
+                    part.purchases().stream().mapToInt(parts::worthBuying).toArray());
+        }
+        Cover.Buy[] buys = part.purchases().stream()
+                .map(p -> parts.buy(part, p, missing, 0))
+                .map(b -> new Cover.Buy(b.index, b.copies, b.slots, b.serves, b.outlay, 0))
+                .toArray(Cover.Buy[]::new);
+        Cover cover = new Cover(resolved.days, missing, new Cover.Hire[0], buys, Long.MAX_VALUE, new int[0]);
+        CoverSearch search = new CoverSearch(
+                cover, 1, Arrays.stream(buys).mapToInt(b -> b.copies).toArray());
+        search.begin(stop);
+        search.run(() -> stop.stopped() || affordable(search), Long.MAX_VALUE);
+        if (search.bound() > parts.cash()) {
+            return Optional.empty();
+        }
+        return Optional.of(search.best()
+                .filter(found -> affordable(search))
+                .map(found -> found.bought().stream().mapToInt(i -> i).toArray())
+                .orElse(new int[count]));
+    }
+
+    private boolean affordable(CoverSearch search) {
+        return search.best().map(found -> found.cost() <= parts.cash()).orElse(false);
+    }
+
+    private int[][] missing(Parts.Part part) {
+        int[][] left = resolved.withPurchases(all -> List.<Purchase>of()).shortages(false);
+        return part.slots().stream()
+                .map(slot -> {
+                    int[] row = left[slot].clone();
+                    for (int day = 0; day < row.length; day++) {
+                        row[day] = Math.min(row[day], parts.demand[slot][day]);
+                    }
+                    return row;
+                })
+                .toArray(int[][]::new);
+    }
+
+    /** The largest step of which all costs are multiples: a bound may be rounded up to the next. */
+    private long unit(Cover cover) {
+        long step = 0;
+        for (Cover.Buy buy : cover.buys) {
+            step = common(step, Math.abs(buy.cost));
+        }
+        long least = parts.scale.exact() ? 1L << parts.scale.shift() : 1;
+        for (Cover.Hire hire : cover.hires) {
+            for (int at = 0; at < hire.periods.size() && step != least; at++) {
+                step = common(step, hire.periods.cost[at]);
+            }
+        }
+        return Math.max(least, step);
+    }
+
+    private static long common(long one, long other) {
+        long a = one;
+        long b = other;
+        while (b != 0) {
+            long rest = a % b;
+            a = b;
+            b = rest;
+        }
+        return a;
+    }
+}

@@ -1,0 +1,58 @@
+package dayglass.cost.plan;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dayglass.base.Money;
+import java.util.concurrent.atomic.AtomicInteger;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** A computation told to stop gives what it has, and what it gives is true. */
+class StopSignalTest {
+    @Test
+    void stoppedAtOnceItGivesNothingOrAValidPlanWithATrueBound() {
+        for (int seed = 20_000; seed < 20_200; seed++) {
+            Question question = RandomQuestions.small(seed);
+            checkAgainst(question, ExhaustiveSearch.of(question), LeastCost.solve(question, () -> true));
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {1, 2, 3, 5, 8, 13, 21, 50, 200, 1000})
+    void stoppedAfterAWhileItGivesNothingOrAValidPlanWithATrueBound(int polls) {
+        for (int seed = 20_200; seed < 20_240; seed++) {
+            Question question = RandomQuestions.small(seed);
+            checkAgainst(question, ExhaustiveSearch.of(question), LeastCost.solve(question, after(polls)));
+        }
+        Question job = RandomJobs.film(1, 5, 40, 14);
+        Money least = Questions.solved(job).total();
+        checkPlan(job, least, LeastCost.solve(job, after(polls)));
+    }
+
+    private static StopSignal after(int polls) {
+        AtomicInteger left = new AtomicInteger(polls);
+        return () -> left.getAndDecrement() <= 0;
+    }
+
+    private static void checkAgainst(Question question, ExhaustiveSearch.Findings found, Costing costing) {
+        if (costing instanceof Costing.Impossible impossible) {
+            assertTrue(found.best().isEmpty(), question.job() + ": there is a plan");
+            assertEquals(found.shortages(), impossible.shortages(), question.job());
+            assertEquals(found.cashLimitOnly(), impossible.cashLimitOnly(), question.job());
+        } else if (costing instanceof Costing.Planned planned) {
+            assertTrue(found.best().isPresent(), question.job() + ": there is no plan");
+            checkPlan(question, found.best().get(), planned);
+        }
+    }
+
+    private static void checkPlan(Question question, Money least, Costing costing) {
+        if (costing instanceof Costing.Planned planned) {
+            Answer answer = planned.answer();
+            PlanAudit.check(question, answer);
+            assertTrue(answer.lowerBound().compareTo(least) <= 0, question.job() + ": bound over " + least);
+            assertTrue(least.compareTo(answer.total()) <= 0, question.job() + ": total under " + least);
+        }
+    }
+}
