@@ -11,9 +11,9 @@ CREATE TABLE rate_card (
   version        INTEGER NOT NULL CHECK (version >= 1),
   supplier_id    INTEGER NOT NULL REFERENCES supplier (id),
   name           TEXT    NOT NULL CHECK (length(name) BETWEEN 1 AND 200),
-  currency       TEXT    NOT NULL CHECK (currency GLOB '[A-Z][A-Z][A-Z]'),
-  effective_from TEXT    NOT NULL CHECK (date(effective_from) IS effective_from),
-  rates_json     TEXT    NOT NULL CHECK (json_type(rates_json) = 'array'),
+  currency       TEXT    NOT NULL CHECK (length(currency) = 3),
+  effective_from TEXT    NOT NULL CHECK (effective_from LIKE '____-__-__'),
+  rates_json     TEXT    NOT NULL CHECK (rates_json LIKE '[%'),
   UNIQUE (supplier_id, name, effective_from)
 ) STRICT;
 
@@ -21,9 +21,9 @@ CREATE TABLE purchase_offer (
   id          INTEGER PRIMARY KEY AUTOINCREMENT,
   version     INTEGER NOT NULL CHECK (version >= 1),
   supplier_id INTEGER NOT NULL REFERENCES supplier (id),
-  currency    TEXT    NOT NULL CHECK (currency GLOB '[A-Z][A-Z][A-Z]'),
-  offer_json  TEXT    NOT NULL CHECK (json_type(offer_json) = 'object'),
-  valid_until TEXT    CHECK (valid_until IS NULL OR date(valid_until) IS valid_until)
+  currency    TEXT    NOT NULL CHECK (length(currency) = 3),
+  offer_json  TEXT    NOT NULL CHECK (offer_json LIKE '{%'),
+  valid_until TEXT    CHECK (valid_until IS NULL OR valid_until LIKE '____-__-__')
 ) STRICT;
 
 CREATE INDEX purchase_offer_by_supplier ON purchase_offer (supplier_id);

@@ -2,19 +2,19 @@ CREATE TABLE owned_unit (
   id        INTEGER PRIMARY KEY AUTOINCREMENT,
   version   INTEGER NOT NULL CHECK (version >= 1),
   tag       TEXT    NOT NULL UNIQUE CHECK (length(tag) BETWEEN 1 AND 200),
-  unit_json TEXT    NOT NULL CHECK (json_type(unit_json) = 'object')
+  unit_json TEXT    NOT NULL CHECK (unit_json LIKE '{%')
 ) STRICT;
 
 CREATE TABLE job (
   id                    INTEGER PRIMARY KEY AUTOINCREMENT,
   version               INTEGER NOT NULL CHECK (version >= 1),
   name                  TEXT    NOT NULL CHECK (length(name) BETWEEN 1 AND 200),
-  currency              TEXT    NOT NULL CHECK (currency GLOB '[A-Z][A-Z][A-Z]'),
+  currency              TEXT    NOT NULL CHECK (length(currency) = 3),
   discount_rate_percent TEXT    NOT NULL,
   cash_limit            TEXT,
-  schedule_json         TEXT    NOT NULL CHECK (json_type(schedule_json) = 'array'),
-  needs_json            TEXT    NOT NULL CHECK (json_type(needs_json) = 'array'),
-  left_out_json         TEXT    NOT NULL CHECK (json_type(left_out_json) = 'array')
+  schedule_json         TEXT    NOT NULL CHECK (schedule_json LIKE '[%'),
+  needs_json            TEXT    NOT NULL CHECK (needs_json LIKE '[%'),
+  left_out_json         TEXT    NOT NULL CHECK (left_out_json LIKE '[%')
 ) STRICT;
 
 -- What a job considers, in the order in which the user put it.

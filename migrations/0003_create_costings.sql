@@ -6,11 +6,11 @@ CREATE TABLE costing (
   created_at         TEXT    NOT NULL,
   engine_version     TEXT    NOT NULL,
   time_limit_seconds INTEGER CHECK (time_limit_seconds >= 1),
-  currency           TEXT    NOT NULL CHECK (currency GLOB '[A-Z][A-Z][A-Z]'),
+  currency           TEXT    NOT NULL CHECK (length(currency) = 3),
   total              TEXT    NOT NULL,
   is_optimal         INTEGER NOT NULL CHECK (is_optimal IN (0, 1)),
-  request_json       TEXT    NOT NULL CHECK (json_type(request_json) = 'object'),
-  answer_json        TEXT    NOT NULL CHECK (json_type(answer_json) = 'object'),
+  request_json       TEXT    NOT NULL CHECK (request_json LIKE '{%'),
+  answer_json        TEXT    NOT NULL CHECK (answer_json LIKE '{%'),
   request_sha256     TEXT    NOT NULL CHECK (length(request_sha256) = 64),
   answer_sha256      TEXT    NOT NULL CHECK (length(answer_sha256) = 64)
 ) STRICT;
