@@ -1,8 +1,10 @@
 package dayglass.web.page;
 
+import dayglass.base.Fault;
 import dayglass.base.Stored;
 import dayglass.cost.plan.Answer;
 import dayglass.planning.KeptCosting;
+import dayglass.web.page.form.Form;
 import dayglass.web.page.picture.Words;
 import dayglass.wire.costing.AnswerReader;
 import io.javalin.config.RoutesConfig;
@@ -10,6 +12,7 @@ import io.javalin.http.Context;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 
@@ -30,6 +33,9 @@ final class CostingPages {
         routes.get("/costings/{id}", this::show);
         routes.get("/costings/{id}/request.json", ctx -> download(ctx, find(ctx, "id"), "request"));
         routes.get("/costings/{id}/answer.json", ctx -> download(ctx, find(ctx, "id"), "answer"));
+        for (LinePages.LineFile file : LinePages.LineFile.values()) {
+            routes.get("/costings/{id}/" + file.path, ctx -> lines(ctx, file));
+        }
         routes.get("/costings/{id}/beside/{other}", this::beside);
     }
 
@@ -40,7 +46,18 @@ final class CostingPages {
     }
 
     private void show(Context ctx) {
-        html.render(ctx, "costing.jte", Map.of("page", view(find(ctx, "id"))));
+        html.render(ctx, "costing.jte", Map.of("page", view(find(ctx, "id")), "codes", Form.EMPTY));
+    }
+
+    private void lines(Context ctx, LinePages.LineFile file) {
+        Stored<KeptCosting.Id, KeptCosting> costing = find(ctx, "id");
+        Form form = LinePages.form(ctx);
+        List<Fault> faults = LinePages.faults(form, costing.facts());
+        if (faults.isEmpty()) {
+            LinePages.send(ctx, costing, file, form);
+        } else {
+            html.renderFaulty(ctx, "costing.jte", Map.of("page", view(costing), "codes", form.with(faults)));
+        }
     }
 
     private CostingView view(Stored<KeptCosting.Id, KeptCosting> kept) {

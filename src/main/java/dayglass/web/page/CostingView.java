@@ -42,6 +42,11 @@ public record CostingView(
         choices = List.copyOf(choices);
     }
 
+    /** The options that the plan takes, each once. */
+    public List<String> options() {
+        return choices.stream().map(ChoiceView::option).distinct().toList();
+    }
+
     /**
      * The page of an answer.
      *
