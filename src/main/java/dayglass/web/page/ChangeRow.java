@@ -24,10 +24,15 @@ public record ChangeRow(String what, String before, String after) {
         Question question = after.question();
         List<ChangeRow> rows = new ArrayList<>();
         for (Change change : CompareCostings.between(before, after).request()) {
+            boolean whole = isOption(change) && change.part().isEmpty();
             rows.add(new ChangeRow(
                     what(change, question),
-                    change.before().orElse("none"),
-                    change.after().orElse("none")));
+                    change.before()
+                            .map(value -> whole ? "considered" : value)
+                            .orElse(whole ? "not considered" : "none"),
+                    change.after()
+                            .map(value -> whole ? "considered" : value)
+                            .orElse(whole ? "not considered" : "none")));
         }
         return rows;
     }
@@ -37,10 +42,17 @@ public record ChangeRow(String what, String before, String after) {
             case TERM -> TERMS.getOrDefault(change.name(), change.name());
             case DAYS -> Words.date(LocalDate.parse(change.name()));
             case NEED -> "need of " + change.name();
-            case RENTAL -> change.name() + ", " + part(change, question);
+            case RENTAL -> change.name() + (change.part().isEmpty() ? "" : ", " + part(change, question));
             default ->
                 change.name()
                         + (change.part().isEmpty() ? "" : ", " + change.part().replace('/', ' '));
+        };
+    }
+
+    private static boolean isOption(Change change) {
+        return switch (change.subject()) {
+            case RENTAL, PURCHASE, OWNED -> true;
+            default -> false;
         };
     }
 
@@ -56,8 +68,6 @@ public record ChangeRow(String what, String before, String after) {
                     .findFirst()
                     .orElse("price");
         }
-        return change.part().isEmpty()
-                ? "whether it is considered"
-                : change.part().replace('/', ' ');
+        return change.part().replace('/', ' ');
     }
 }
