@@ -65,7 +65,8 @@ final class Parts {
                 .filter(p -> worthBuying(p) > 0 && (cashBinds || p.netCost().signum() >= 0))
                 .toList();
         List<Rental> renting = resolved.rentals.stream().filter(this::useful).toList();
-        scale = renting.stream().allMatch(Rental::small) ? scale(renting, useful) : coarse(renting, useful);
+        scale = scale(
+                renting, useful, renting.stream().allMatch(Rental::small) ? BigInteger.ONE : common(renting, useful));
         split(renting, useful);
     }
 
@@ -112,7 +113,7 @@ final class Parts {
         return atATime(rental.offer.covers(), 0) > 0;
     }
 
-    private Scale scale(List<Rental> renting, List<Purchase> useful) {
+    private Scale scale(List<Rental> renting, List<Purchase> useful, BigInteger common) {
         BigInteger largest = BigInteger.ONE;
         BigInteger sum = BigInteger.ONE;
         for (Rental rental : renting) {
@@ -133,11 +134,25 @@ final class Parts {
         }
         // A slot-day's price may rise to what the dearest period costs.
         BigInteger prices = largest.multiply(BigInteger.valueOf(needs));
-        return Scale.forSumsUpTo(sum.max(prices).shiftLeft(2));
+        return Scale.forSumsUpTo(sum.max(prices).shiftLeft(2), common);
     }
 
-    private Scale coarse(List<Rental> renting, List<Purchase> useful) {
-        return new Scale(Math.min(0, scale(renting, useful).shift()));
+    /** What divides every cost: enormous amounts are often multiples of something large. */
+    private static BigInteger common(List<Rental> renting, List<Purchase> useful) {
+        BigInteger common = BigInteger.ZERO;
+        for (Purchase purchase : useful) {
+            common = common.gcd(purchase.netCost());
+        }
+        for (Rental rental : renting) {
+            for (int first = 0; first < rental.windowEnd.length && !common.equals(BigInteger.ONE); first++) {
+                if (rental.windowEnd[first] >= 0) {
+                    for (BigInteger total : rental.pricing().totalsFrom(first, rental.windowEnd[first])) {
+                        common = total == null ? common : common.gcd(total);
+                    }
+                }
+            }
+        }
+        return common.max(BigInteger.ONE);
     }
 
     private void split(List<Rental> renting, List<Purchase> useful) {
@@ -281,7 +296,7 @@ final class Parts {
     }
 
     private Periods.Rows rows(Rental rental) {
-        if (rental.small() && scale.exact()) {
+        if (rental.small() && scale.exact() && scale.common().equals(BigInteger.ONE)) {
             PeriodCosts costs = rental.costs();
             return (first, into) -> {
                 int last = rental.windowEnd[first];

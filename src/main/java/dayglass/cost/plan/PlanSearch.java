@@ -144,10 +144,8 @@ final class PlanSearch {
     private Optional<Solved> oneSlot(Parts.Part part) {
         boolean single = part.slots().size() == 1
                 && Arrays.stream(parts.demand[part.slots().get(0)]).allMatch(count -> count <= 1)
-                && part.rentals().stream()
-                        .allMatch(r -> r.small() && r.offer.draws().isEmpty())
-                && part.purchases().stream()
-                        .allMatch(p -> p.netCost().signum() >= 0 && p.netCost().bitLength() < 58);
+                && part.rentals().stream().allMatch(r -> r.offer.draws().isEmpty())
+                && part.purchases().stream().allMatch(p -> p.netCost().signum() >= 0);
         if (!single) {
             return Optional.empty();
         }
@@ -155,6 +153,16 @@ final class PlanSearch {
         for (int day = 0; day < need.length; day++) {
             need[day] = parts.demand[part.slots().get(0)][day] > 0;
         }
+        boolean small = part.rentals().stream().allMatch(Rental::small)
+                && part.purchases().stream().allMatch(p -> p.netCost().bitLength() < 58);
+        return small
+                ? small(part, need)
+                : new OneSlotExact(need, part.rentals())
+                        .solve(part.purchases())
+                        .map(found -> new Solved(found.held(), found.buy()));
+    }
+
+    private static Optional<Solved> small(Parts.Part part, boolean[] need) {
         List<OneSlot.Offer> offers = new ArrayList<>();
         for (Rental rental : part.rentals()) {
             offers.add(new OneSlot.Offer(
