@@ -25,7 +25,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class ArchitectureTest {
     /** Rooms that are planned and not built: a rule about them alone matches nothing as yet. */
     private static final Set<String> NOT_YET_BUILT =
-            Set.of("optics", "desk", "wire", "web", "storage", "catalogue", "inventory", "job", "planning");
+            Set.of("optics", "desk", "web", "storage", "catalogue", "inventory", "job", "planning");
 
     private static final String BROKEN = "dayglass.architecture.broken";
 
