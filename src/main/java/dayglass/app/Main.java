@@ -18,6 +18,8 @@ import picocli.CommandLine.IVersionProvider;
             "  dayglass cost job.json                 the plan as a table",
             "  dayglass cost job.json --json          the answer as JSON",
             "  dayglass cost - --json < job.json      the same, from standard input",
+            "  dayglass serve                         pages and REST at http://127.0.0.1:8080/",
+            "  dayglass import job.json               a request becomes a stored job",
             "  dayglass help cost                     what a request holds, and the exit statuses"
         },
         subcommands = CommandLine.HelpCommand.class)
@@ -38,10 +40,17 @@ public final class Main {
     static int run(Terminal terminal, long startedNanos, String... arguments) {
         CommandLine commands = new CommandLine(new Main())
                 .addSubcommand(new CostCommand(terminal, startedNanos, LeastCost::solve))
+                .addSubcommand(new ServeCommand(terminal))
+                .addSubcommand(new ImportCommand(terminal))
+                .addSubcommand(new ExportCommand(terminal))
                 .setOut(new PrintWriter(terminal.out(), true, StandardCharsets.UTF_8))
                 .setErr(new PrintWriter(terminal.err(), true, StandardCharsets.UTF_8))
                 .setCaseInsensitiveEnumValuesAllowed(true)
-                .setUsageHelpWidth(100);
+                .setUsageHelpWidth(100)
+                .setExecutionExceptionHandler((failure, command, parsed) -> {
+                    terminal.err().println("The program failed; what went wrong: " + failure);
+                    return CommandLine.ExitCode.SOFTWARE;
+                });
         if (arguments.length == 0) {
             commands.usage(commands.getErr());
             return CommandLine.ExitCode.USAGE;
@@ -50,11 +59,15 @@ public final class Main {
     }
 
     /** The version that the jar's manifest bears. */
+    static String version() {
+        String version = Main.class.getPackage().getImplementationVersion();
+        return version == null ? "(not packaged)" : version;
+    }
+
     static final class Version implements IVersionProvider {
         @Override
         public String[] getVersion() {
-            String version = Main.class.getPackage().getImplementationVersion();
-            return new String[] {"dayglass " + (version == null ? "(not packaged)" : version)};
+            return new String[] {"dayglass " + version()};
         }
     }
 }

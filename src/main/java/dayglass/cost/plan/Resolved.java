@@ -44,6 +44,9 @@ final class Resolved {
         private final boolean small;
         private Optional<PeriodPricing> pricing = Optional.empty();
 
+        /** An amount that no period of it passes, in minor units. */
+        final BigInteger largest;
+
         Rental(int index, Question.Rental offer, int[] windowEnd, Schedule schedule) {
             this.index = index;
             this.offer = offer;
@@ -55,7 +58,8 @@ final class Resolved {
                     || terms.extraDay().isPresent()
                     || terms.blocks().stream()
                             .anyMatch(block -> block.startsOn().isPresent());
-            small = PeriodCosts.fit(terms, schedule);
+            largest = pricing().largestTotal();
+            small = PeriodCosts.fit(largest);
         }
 
         /** Whether its totals may be reckoned in {@code long}. */
@@ -317,12 +321,13 @@ final class Resolved {
                 .anyMatch(block -> block.startsOn().isEmpty());
         for (int first = 0; first < days; first++) {
             int end = rental.windowEnd[first];
-            if (end < 0 || (anyDay && holdable[first])) {
-                continue;
-            }
-            var totals = rental.pricing().totalsFrom(first, anyDay ? first : end);
-            for (int i = 0; i < totals.length; i++) {
-                holdable[first + i] |= totals[i] != null;
+            if (anyDay) {
+                holdable[first] = end >= 0;
+            } else if (end >= 0) {
+                var totals = rental.pricing().totalsFrom(first, end);
+                for (int i = 0; i < totals.length; i++) {
+                    holdable[first + i] |= totals[i] != null;
+                }
             }
         }
         return holdable;

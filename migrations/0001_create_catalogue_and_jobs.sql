@@ -1,5 +1,0 @@
-CREATE TABLE supplier (
-  id       INTEGER PRIMARY KEY,
-  name     TEXT    NOT NULL UNIQUE,
-  version  INTEGER NOT NULL DEFAULT 1
-) STRICT;

@@ -1,0 +1,106 @@
+package dayglass.app;
+
+import dayglass.base.Transactions;
+import dayglass.job.Jobs;
+import dayglass.planning.CopyJob;
+import dayglass.planning.Costings;
+import dayglass.planning.Engine;
+import dayglass.planning.ImportJob;
+import dayglass.planning.MakeCosting;
+import dayglass.planning.OptionSources;
+import dayglass.planning.ResolveJob;
+import dayglass.planning.RunAgain;
+import dayglass.storage.Database;
+import dayglass.storage.catalogue.JooqPurchaseOffers;
+import dayglass.storage.catalogue.JooqRateCards;
+import dayglass.storage.catalogue.JooqSuppliers;
+import dayglass.storage.inventory.JooqOwnedUnits;
+import dayglass.storage.job.JooqJobs;
+import dayglass.storage.planning.JooqCostings;
+import java.nio.file.Path;
+import java.time.Clock;
+
+/**
+ * The collections in the database and the use cases on them, wired together; closing it ends what is being worked out
+ * and closes the database.
+ */
+public final class Rooms implements AutoCloseable {
+    private final Database database;
+    private final Clock clock;
+    private final Engine engine;
+    private final Jobs jobs;
+    private final Costings costings;
+    private final OptionSources sources;
+
+    private Rooms(Database database, Clock clock) {
+        this.database = database;
+        this.clock = clock;
+        this.engine = new Engine(Main.version(), clock);
+        this.jobs = new JooqJobs(database);
+        this.costings = new JooqCostings(database);
+        this.sources = new OptionSources(
+                new JooqSuppliers(database),
+                new JooqRateCards(database),
+                new JooqPurchaseOffers(database),
+                new JooqOwnedUnits(database));
+    }
+
+    /**
+     * Opens the database and makes it where there is none.
+     *
+     * @throws dayglass.storage.DatabaseUnusable where that cannot be
+     */
+    public static Rooms open(Path databaseFile, Clock clock) {
+        return new Rooms(Database.open(databaseFile), clock);
+    }
+
+    public Transactions transactions() {
+        return database;
+    }
+
+    public Clock clock() {
+        return clock;
+    }
+
+    public Engine engine() {
+        return engine;
+    }
+
+    public Jobs jobs() {
+        return jobs;
+    }
+
+    public Costings costings() {
+        return costings;
+    }
+
+    public OptionSources sources() {
+        return sources;
+    }
+
+    public ResolveJob resolveJob() {
+        return new ResolveJob(sources, clock);
+    }
+
+    public CopyJob copyJob() {
+        return new CopyJob(jobs, database);
+    }
+
+    public ImportJob importJob() {
+        return new ImportJob(jobs, sources, database);
+    }
+
+    public MakeCosting makeCosting() {
+        return new MakeCosting(jobs, resolveJob(), costings, engine);
+    }
+
+    public RunAgain runAgain() {
+        return new RunAgain(engine);
+    }
+
+    @Override
+    public void close() {
+        engine.end();
+        database.close();
+    }
+}

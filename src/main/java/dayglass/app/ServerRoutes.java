@@ -1,0 +1,47 @@
+package dayglass.app;
+
+import dayglass.web.api.catalogue.PurchaseOfferApi;
+import dayglass.web.api.catalogue.RateCardApi;
+import dayglass.web.api.catalogue.SupplierApi;
+import dayglass.web.api.inventory.OwnedUnitApi;
+import dayglass.web.api.job.JobApi;
+import dayglass.web.api.planning.CostingApi;
+import dayglass.web.page.PageSources;
+import dayglass.web.page.Pages;
+import dayglass.web.reference.ReferencePage;
+import io.javalin.config.RoutesConfig;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+
+/** Every address that the server answers. */
+public final class ServerRoutes {
+    private ServerRoutes() {}
+
+    public static List<Consumer<RoutesConfig>> of(Rooms rooms) {
+        return List.of(
+                routes -> api(rooms, routes), ReferencePage::addTo, routes -> Pages.route(routes, pageSources(rooms)));
+    }
+
+    private static void api(Rooms rooms, RoutesConfig routes) {
+        SupplierApi.of(rooms.sources().suppliers()).addTo(routes);
+        RateCardApi.of(rooms.sources().rateCards()).addTo(routes);
+        PurchaseOfferApi.of(rooms.sources().purchaseOffers()).addTo(routes);
+        OwnedUnitApi.of(rooms.sources().ownedUnits()).addTo(routes);
+        new JobApi(rooms.jobs(), rooms.copyJob(), rooms.importJob(), rooms.resolveJob()).addTo(routes);
+        new CostingApi(rooms.makeCosting(), rooms.runAgain(), rooms.costings()).addTo(routes);
+    }
+
+    private static PageSources pageSources(Rooms rooms) {
+        return new PageSources(
+                rooms.jobs(),
+                rooms.sources(),
+                rooms.costings(),
+                rooms.resolveJob(),
+                rooms.copyJob(),
+                rooms.importJob(),
+                (job, stop) -> rooms.makeCosting().ofJob(job, Optional.empty(), stop),
+                rooms.transactions(),
+                rooms.clock());
+    }
+}

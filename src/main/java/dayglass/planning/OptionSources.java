@@ -1,0 +1,10 @@
+package dayglass.planning;
+
+import dayglass.catalogue.PurchaseOffers;
+import dayglass.catalogue.RateCards;
+import dayglass.catalogue.Suppliers;
+import dayglass.inventory.OwnedUnits;
+
+/** Where the options of a job come from. */
+public record OptionSources(
+        Suppliers suppliers, RateCards rateCards, PurchaseOffers purchaseOffers, OwnedUnits ownedUnits) {}

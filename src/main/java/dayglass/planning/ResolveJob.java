@@ -1,0 +1,201 @@
+package dayglass.planning;
+
+import dayglass.base.Currency;
+import dayglass.base.Id;
+import dayglass.base.Outcome;
+import dayglass.base.Problem;
+import dayglass.base.Stored;
+import dayglass.base.VersionedCollection;
+import dayglass.catalogue.PurchaseOffer;
+import dayglass.catalogue.Rate;
+import dayglass.catalogue.RateCard;
+import dayglass.catalogue.Supplier;
+import dayglass.cost.plan.Question;
+import dayglass.inventory.OwnedUnit;
+import dayglass.job.Job;
+import dayglass.wire.costing.CostingRequestReader;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Turns a job into a question that stands by itself: each card becomes the one in force on the job's first day, and
+ * every option is named once, in the job's currency. What was left out is not looked at further. The clock says
+ * whether an offer can still be taken up.
+ */
+public final class ResolveJob {
+    private static final int MOST_OPTIONS = CostingRequestReader.MOST_OPTIONS;
+
+    private final OptionSources sources;
+    private final Clock clock;
+
+    public ResolveJob(OptionSources sources, Clock clock) {
+        this.sources = sources;
+        this.clock = clock;
+    }
+
+    public Outcome<Question> resolve(Job job) {
+        Gathering gathering = new Gathering(job);
+        return gatherCards(job, gathering)
+                .or(() -> gatherOffers(job, gathering))
+                .or(() -> gatherUnits(job, gathering))
+                .or(gathering::tooMany)
+                .map(Outcome::<Question>refused)
+                .orElseGet(() -> Outcome.done(gathering.question()));
+    }
+
+    private Optional<Problem> gatherCards(Job job, Gathering gathering) {
+        LocalDate firstDay = job.schedule().horizon().from();
+        Map<RateCard.Id, RateCard> cards = new LinkedHashMap<>();
+        for (RateCard.Id id : job.sources().rateCards()) {
+            RateCard named = get(sources.rateCards(), id);
+            Optional<Stored<RateCard.Id, RateCard>> inForce =
+                    sources.rateCards().inForce(named, firstDay);
+            if (inForce.isEmpty()) {
+                return refusal("No rate card \"" + named.name() + "\" of " + nameOf(named.supplier())
+                        + " is in force on " + firstDay + ", the first day of the job; the earliest begins on "
+                        + sources.rateCards()
+                                .succession(named.supplier(), named.name())
+                                .get(0)
+                                .facts()
+                                .effectiveFrom()
+                        + ". Add an earlier card or take this one out of the job.");
+            }
+            cards.put(inForce.get().id(), inForce.get().facts());
+        }
+        for (RateCard card : cards.values()) {
+            String origin = "rate card \"" + card.name() + "\" of " + nameOf(card.supplier());
+            Supplier supplier = get(sources.suppliers(), card.supplier());
+            List<Rate> rates = card.rates().stream()
+                    .filter(rate -> gathering.wants(rate.code()))
+                    .toList();
+            Optional<Problem> problem =
+                    rates.isEmpty() ? Optional.empty() : otherCurrency(job, card.currency(), origin);
+            for (Rate rate : rates) {
+                problem = problem.or(() -> gathering.name(rate.code(), origin));
+                gathering.rentals.add(rate.from(supplier));
+            }
+            if (problem.isPresent()) {
+                return problem;
+            }
+        }
+        return Optional.empty();
+    }
+
+    private Optional<Problem> gatherOffers(Job job, Gathering gathering) {
+        for (PurchaseOffer.Id id : job.sources().purchaseOffers()) {
+            PurchaseOffer offer = get(sources.purchaseOffers(), id);
+            String code = offer.offer().code();
+            if (!gathering.wants(code)) {
+                continue;
+            }
+            String origin = "the purchase offer \"" + code + "\" of " + nameOf(offer.supplier());
+            Optional<Problem> problem = otherCurrency(job, offer.currency(), origin)
+                    .or(() -> lapsed(offer, origin))
+                    .or(() -> gathering.name(code, origin));
+            if (problem.isPresent()) {
+                return problem;
+            }
+            gathering.purchases.add(offer.offer()
+                    .from(
+                            get(sources.suppliers(), offer.supplier()),
+                            job.schedule().horizon().from()));
+        }
+        return Optional.empty();
+    }
+
+    private Optional<Problem> gatherUnits(Job job, Gathering gathering) {
+        for (OwnedUnit.Id id : job.sources().ownedUnits()) {
+            OwnedUnit unit = get(sources.ownedUnits(), id);
+            if (!gathering.wants(unit.tag())) {
+                continue;
+            }
+            Optional<Problem> problem = gathering.name(unit.tag(), "the owned units");
+            if (problem.isPresent()) {
+                return problem;
+            }
+            gathering.owned.add(unit.option());
+        }
+        return Optional.empty();
+    }
+
+    private Optional<Problem> lapsed(PurchaseOffer offer, String origin) {
+        LocalDate today = LocalDate.now(clock);
+        return offer.validUntil()
+                .filter(last -> last.isBefore(today))
+                .flatMap(last -> refusal("It is too late for " + origin + ": it was valid until " + last
+                        + ". Renew it or leave it out of the job."));
+    }
+
+    private static Optional<Problem> otherCurrency(Job job, Currency currency, String origin) {
+        return currency.equals(job.currency())
+                ? Optional.empty()
+                : refusal("The job is in " + job.currency() + " but " + origin + " is in " + currency
+                        + "; leave it out of the job or price the job in " + currency + ".");
+    }
+
+    private static Optional<Problem> refusal(String detail) {
+        return Optional.of(new Problem(Problem.Code.CANNOT_BE_DONE, detail));
+    }
+
+    private String nameOf(Supplier.Id id) {
+        return get(sources.suppliers(), id).name();
+    }
+
+    /** What a stored job points to is there: the database forbids its removal. */
+    private static <I extends Id, T> T get(VersionedCollection<I, T> all, I id) {
+        return all.find(id)
+                .orElseThrow(() -> new IllegalStateException(id + " is pointed to and not there"))
+                .facts();
+    }
+
+    /** The options found so far, and where the name of each came from. */
+    private static final class Gathering {
+        private final Job job;
+        private final Map<String, String> origins = new LinkedHashMap<>();
+        private final List<Question.Rental> rentals = new ArrayList<>();
+        private final List<Question.Purchase> purchases = new ArrayList<>();
+        private final List<Question.Owned> owned = new ArrayList<>();
+
+        Gathering(Job job) {
+            this.job = job;
+        }
+
+        boolean wants(String code) {
+            return !job.sources().leftOut().contains(code);
+        }
+
+        Optional<Problem> name(String code, String origin) {
+            String earlier = origins.putIfAbsent(code, origin);
+            return earlier == null
+                    ? Optional.empty()
+                    : refusal("Two options have the id \"" + code + "\": one of " + earlier + " and one of " + origin
+                            + ". Rename one.");
+        }
+
+        Optional<Problem> tooMany() {
+            return origins.size() <= MOST_OPTIONS
+                    ? Optional.empty()
+                    : refusal("The job considers " + origins.size() + " options; at most " + MOST_OPTIONS
+                            + " can be compared. Leave some out.");
+        }
+
+        Question question() {
+            return new Question(
+                    job.name(),
+                    job.currency(),
+                    job.discountRate(),
+                    job.cashLimit(),
+                    job.schedule(),
+                    job.needs(),
+                    rentals,
+                    purchases,
+                    owned,
+                    Map.of());
+        }
+    }
+}

@@ -1,0 +1,153 @@
+package dayglass.storage;
+
+import com.zaxxer.hikari.HikariConfig;
+import com.zaxxer.hikari.HikariDataSource;
+import dayglass.base.Outcome;
+import dayglass.base.Problem;
+import dayglass.base.Transactions;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import org.flywaydb.core.Flyway;
+import org.jooq.DSLContext;
+import org.jooq.SQLDialect;
+import org.jooq.impl.DSL;
+import org.sqlite.SQLiteConfig;
+import org.sqlite.SQLiteDataSource;
+
+/**
+ * One SQLite file. A single connection writes, and takes the write lock when its transaction begins, so that what was
+ * read in it still holds when it writes; other connections read beside it, each transaction seeing one state.
+ */
+public final class Database implements Transactions, AutoCloseable {
+    private static final int READERS = 4;
+    private static final int BUSY_TIMEOUT_MS = 10_000;
+
+    private final HikariDataSource writer;
+    private final HikariDataSource reader;
+
+    /** The transaction under way on a thread; a field of each database, as a test may have several open. */
+    @SuppressWarnings("ThreadLocalUsage")
+    private final ThreadLocal<DSLContext> current = new ThreadLocal<>();
+
+    private Database(HikariDataSource writer, HikariDataSource reader) {
+        this.writer = writer;
+        this.reader = reader;
+    }
+
+    /**
+     * Opens the file, makes it where there is none, and brings its tables up to date.
+     *
+     * @throws DatabaseUnusable where it cannot be opened or is no database of this program
+     */
+    public static Database open(Path file) {
+        Path path = file.toAbsolutePath();
+        unpackNativeLibraryBeside(path);
+        String url = "jdbc:sqlite:" + path;
+        try {
+            migrate(url);
+            return new Database(
+                    pool("dayglass-writer", 1, source(url, SQLiteConfig.TransactionMode.IMMEDIATE)),
+                    pool("dayglass-reader", READERS, source(url, SQLiteConfig.TransactionMode.DEFERRED)));
+        } catch (RuntimeException cause) {
+            throw new DatabaseUnusable(path, cause);
+        }
+    }
+
+    /** By default it would be left in the system's folder for temporary files, outside of what is ours. */
+    private static void unpackNativeLibraryBeside(Path file) {
+        Path folder = file.resolveSibling("." + file.getFileName() + ".native");
+        try {
+            Files.createDirectories(folder);
+        } catch (IOException cause) {
+            throw new DatabaseUnusable(file, new UncheckedIOException(cause));
+        }
+        System.setProperty("org.sqlite.tmpdir", folder.toString());
+    }
+
+    private static void migrate(String url) {
+        Flyway.configure()
+                .dataSource(source(url, SQLiteConfig.TransactionMode.IMMEDIATE))
+                .locations("classpath:migrations")
+                .sqlMigrationPrefix("0")
+                .sqlMigrationSeparator("_")
+                .load()
+                .migrate();
+    }
+
+    private static SQLiteDataSource source(String url, SQLiteConfig.TransactionMode mode) {
+        SQLiteConfig config = new SQLiteConfig();
+        config.setJournalMode(SQLiteConfig.JournalMode.WAL);
+        config.setSynchronous(SQLiteConfig.SynchronousMode.FULL);
+        config.enforceForeignKeys(true);
+        config.setBusyTimeout(BUSY_TIMEOUT_MS);
+        config.setTransactionMode(mode);
+        SQLiteDataSource source = new SQLiteDataSource(config);
+        source.setUrl(url);
+        return source;
+    }
+
+    private static HikariDataSource pool(String name, int connections, SQLiteDataSource source) {
+        HikariConfig config = new HikariConfig();
+        config.setPoolName(name);
+        config.setDataSource(source);
+        config.setMaximumPoolSize(connections);
+        config.setMinimumIdle(1);
+        return new HikariDataSource(config);
+    }
+
+    /** Reads one state of the database; inside a transaction, the state that it has made so far. */
+    public <T> T reading(Function<DSLContext, T> work) {
+        DSLContext joined = current.get();
+        if (joined != null) {
+            return work.apply(joined);
+        }
+        return DSL.using(reader, SQLDialect.SQLITE).transactionResult(transaction -> work.apply(transaction.dsl()));
+    }
+
+    /** Writes in a transaction: the one under way on this thread, or one of its own. */
+    public <T> Outcome<T> writing(Function<DSLContext, Outcome<T>> work) {
+        DSLContext joined = current.get();
+        if (joined != null) {
+            return work.apply(joined);
+        }
+        try {
+            return DSL.using(writer, SQLDialect.SQLITE).transactionResult(transaction -> {
+                current.set(transaction.dsl());
+                try {
+                    return work.apply(transaction.dsl()).fold(Outcome::done, problem -> {
+                        throw new TakenBack(problem);
+                    });
+                } finally {
+                    current.remove();
+                }
+            });
+        } catch (TakenBack refused) {
+            return Outcome.refused(refused.problem);
+        }
+    }
+
+    @Override
+    public <T> Outcome<T> atomically(Supplier<Outcome<T>> work) {
+        return writing(transaction -> work.get());
+    }
+
+    @Override
+    public void close() {
+        reader.close();
+        writer.close();
+    }
+
+    /** Carries a refusal out of a transaction, which jOOQ takes back on any exception. */
+    private static final class TakenBack extends RuntimeException {
+        private final transient Problem problem;
+
+        TakenBack(Problem problem) {
+            super(problem.detail(), null, false, false);
+            this.problem = problem;
+        }
+    }
+}

@@ -1,0 +1,90 @@
+package dayglass.storage;
+
+import dayglass.base.Currency;
+import dayglass.catalogue.PurchaseOffer.Offer;
+import dayglass.catalogue.Rate;
+import dayglass.catalogue.Supplier;
+import dayglass.cost.Schedule;
+import dayglass.cost.plan.Question;
+import dayglass.inventory.OwnedUnit;
+import dayglass.wire.Json;
+import dayglass.wire.JsonPrint;
+import dayglass.wire.Read;
+import dayglass.wire.Reader;
+import dayglass.wire.Readers;
+import dayglass.wire.costing.CostingRequestWriter;
+import dayglass.wire.costing.NeedsReader;
+import dayglass.wire.costing.OptionWriter;
+import dayglass.wire.costing.OwnedReader;
+import dayglass.wire.costing.PurchaseReader;
+import dayglass.wire.costing.RentalReader;
+import dayglass.wire.costing.ScheduleReader;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+
+/** Facts that are kept as text, in the form that they have in a costing request. */
+public final class FactsJson {
+    /** The supplier stands in a column of its own and is left out of the text. */
+    private static final Supplier LEFT_OUT = new Supplier("left out");
+
+    private FactsJson() {}
+
+    public static String rates(List<Rate> rates) {
+        return JsonPrint.pretty(Json.list(rates.stream()
+                .map(rate -> OptionWriter.rate(rate.from(LEFT_OUT)))
+                .toList()));
+    }
+
+    public static List<Rate> rates(String json, Currency currency) {
+        return read(Readers.list(RentalReader.rate(currency, LEFT_OUT.name()).map(Rate::of)), json);
+    }
+
+    public static String offer(Offer offer) {
+        return JsonPrint.pretty(OptionWriter.offer(offer.from(LEFT_OUT, Offer.ANY_FIRST_DAY), Offer.ANY_FIRST_DAY));
+    }
+
+    public static Offer offer(String json, Currency currency) {
+        return read(
+                PurchaseReader.offer(currency, LEFT_OUT.name(), Offer.ANY_FIRST_DAY)
+                        .map(Offer::of),
+                json);
+    }
+
+    public static String unit(OwnedUnit unit) {
+        return JsonPrint.pretty(OptionWriter.owned(unit.option()));
+    }
+
+    public static OwnedUnit unit(String json) {
+        return read(OwnedReader.unit().map(OwnedUnit::of), json);
+    }
+
+    public static String schedule(Schedule schedule) {
+        return JsonPrint.pretty(CostingRequestWriter.schedule(schedule));
+    }
+
+    public static Schedule schedule(String json) {
+        return read(ScheduleReader.schedule(), json);
+    }
+
+    public static String needs(List<Question.Need> needs) {
+        return JsonPrint.pretty(CostingRequestWriter.needs(needs));
+    }
+
+    public static List<Question.Need> needs(String json, Schedule schedule) {
+        return read(NeedsReader.needs(Read.good(schedule.horizon())), json);
+    }
+
+    public static String texts(List<String> texts) {
+        return JsonPrint.pretty(Json.texts(texts));
+    }
+
+    public static List<String> texts(String json) {
+        return read(Readers.list(Readers.name()), json);
+    }
+
+    private static <T> T read(Reader<T> reader, String json) {
+        return reader.read(json.getBytes(StandardCharsets.UTF_8)).fold(value -> value, faults -> {
+            throw new IllegalStateException("the database holds what it should not: " + faults);
+        });
+    }
+}

@@ -1,0 +1,75 @@
+package dayglass.storage.catalogue;
+
+import static dayglass.storage.schema.Tables.JOB_RATE_CARD;
+import static dayglass.storage.schema.Tables.RATE_CARD;
+import static dayglass.storage.schema.Tables.SUPPLIER;
+
+import dayglass.base.Currency;
+import dayglass.base.Problem;
+import dayglass.base.Stored;
+import dayglass.catalogue.RateCard;
+import dayglass.catalogue.RateCards;
+import dayglass.catalogue.Supplier;
+import dayglass.storage.Database;
+import dayglass.storage.FactsJson;
+import dayglass.storage.JooqCollection;
+import dayglass.storage.schema.tables.records.RateCardRecord;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.jooq.DSLContext;
+
+/** Rate cards as rows, their rates as JSON. */
+public final class JooqRateCards extends JooqCollection<RateCard.Id, RateCard, RateCardRecord> implements RateCards {
+    public JooqRateCards(Database database) {
+        super(database, new Shape<>("rate card", RATE_CARD.ID, RATE_CARD.VERSION, RateCard.Id::new));
+    }
+
+    @Override
+    public List<Stored<RateCard.Id, RateCard>> succession(Supplier.Id supplier, String name) {
+        return database.reading(sql -> sql.selectFrom(RATE_CARD)
+                .where(RATE_CARD.SUPPLIER_ID.eq(supplier.number()), RATE_CARD.NAME.eq(name))
+                .orderBy(RATE_CARD.EFFECTIVE_FROM)
+                .fetch(row -> stored(sql, row)));
+    }
+
+    @Override
+    protected void fill(RateCardRecord row, RateCard facts) {
+        row.setSupplierId(facts.supplier().number());
+        row.setName(facts.name());
+        row.setCurrency(facts.currency().code());
+        row.setEffectiveFrom(facts.effectiveFrom().toString());
+        row.setRatesJson(FactsJson.rates(facts.rates()));
+    }
+
+    @Override
+    protected RateCard facts(DSLContext sql, RateCardRecord row) {
+        Currency currency = Currency.of(row.getCurrency());
+        return new RateCard(
+                new Supplier.Id(row.getSupplierId()),
+                row.getName(),
+                currency,
+                LocalDate.parse(row.getEffectiveFrom()),
+                FactsJson.rates(row.getRatesJson(), currency));
+    }
+
+    @Override
+    protected Optional<Problem> refusal(DSLContext sql, Optional<RateCard.Id> self, RateCard facts) {
+        return missing(sql, "/supplierId", "supplier", SUPPLIER.ID, facts.supplier())
+                .or(() -> succession(facts.supplier(), facts.name()).stream()
+                        .filter(other -> other.facts().effectiveFrom().equals(facts.effectiveFrom()))
+                        .filter(other -> !self.equals(Optional.of(other.id())))
+                        .findFirst()
+                        .map(other -> new Problem(
+                                Problem.Code.ALREADY_THERE,
+                                "Rate card " + other.id().number() + " of this supplier and name already begins on "
+                                        + facts.effectiveFrom() + ".")));
+    }
+
+    @Override
+    protected List<String> uses(DSLContext sql, RateCard.Id id) {
+        return named(
+                "job",
+                sql.select(JOB_RATE_CARD.JOB_ID).from(JOB_RATE_CARD).where(JOB_RATE_CARD.RATE_CARD_ID.eq(id.number())));
+    }
+}

@@ -1,0 +1,5 @@
+/** The collections of {@link dayglass.catalogue} in the database: suppliers, rate cards and purchase offers. Rules that need other rows are checked here. */
+@NullMarked
+package dayglass.storage.catalogue;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,5 @@
+/** The collections of {@link dayglass.inventory} in the database: owned units. Rules that need other rows are checked here. */
+@NullMarked
+package dayglass.storage.inventory;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,107 @@
+package dayglass.web.api;
+
+import dayglass.web.error.ProblemKind;
+import dayglass.web.error.Refusal;
+import dayglass.wire.JsonText;
+import dayglass.wire.Reader;
+import io.javalin.http.Context;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Reads addresses, queries and bodies, and refuses what cannot be read. */
+public final class Requests {
+    private static final Pattern NUMBER = Pattern.compile("[1-9][0-9]{0,17}");
+    private static final Pattern JSON_TYPE =
+            Pattern.compile("application/json[ \t]*(?:;[ \t]*charset[ \t]*=[ \t]*\"?utf-8\"?[ \t]*)?;?[ \t]*");
+
+    private Requests() {}
+
+    /** The number in the address; anything that is no number from 1 on names nothing that exists. */
+    public static long pathId(Context ctx) {
+        String text = ctx.pathParam("id");
+        if (!NUMBER.matcher(text).matches()) {
+            throw new Refusal(ProblemKind.NOT_FOUND, "Ids are whole numbers from 1 on, and this address has another.");
+        }
+        return Long.parseLong(text);
+    }
+
+    /** The body as JSON, at most {@link JsonText#MOST_BYTES} of it whatever the headers say. */
+    public static <T> T body(Context ctx, Reader<T> reader) {
+        requireJson(ctx);
+        return reader.read(bytes(ctx)).fold(value -> value, faults -> {
+            throw Refusal.faulty(faults);
+        });
+    }
+
+    private static void requireJson(Context ctx) {
+        String type = Optional.ofNullable(ctx.header("Content-Type")).orElse("");
+        Matcher json = JSON_TYPE.matcher(type.toLowerCase(Locale.ROOT));
+        if (!json.matches()) {
+            throw new Refusal(
+                            ProblemKind.UNSUPPORTED_MEDIA_TYPE,
+                            "Send JSON in UTF-8 with the header Content-Type: application/json.")
+                    .withHeader("Accept-Post", "application/json");
+        }
+        String encoding = Optional.ofNullable(ctx.header("Content-Encoding")).orElse("identity");
+        if (!encoding.equalsIgnoreCase("identity")) {
+            throw new Refusal(ProblemKind.UNSUPPORTED_MEDIA_TYPE, "Send the body without a Content-Encoding.")
+                    .withHeader("Accept-Encoding", "identity");
+        }
+    }
+
+    private static byte[] bytes(Context ctx) {
+        if (ctx.req().getContentLengthLong() > JsonText.MOST_BYTES) {
+            throw tooLarge();
+        }
+        try {
+            byte[] bytes = ctx.req().getInputStream().readNBytes(JsonText.MOST_BYTES + 1);
+            if (bytes.length > JsonText.MOST_BYTES) {
+                throw tooLarge();
+            }
+            return bytes;
+        } catch (IOException cause) {
+            throw new UncheckedIOException(cause);
+        }
+    }
+
+    /** The rest of the body is not read, so the connection cannot go on. */
+    private static Refusal tooLarge() {
+        return new Refusal(ProblemKind.TOO_LARGE, JsonText.tooLong()).withHeader("Connection", "close");
+    }
+
+    /** Refuses parameters that would be ignored. */
+    public static void onlyParameters(Context ctx, String... known) {
+        for (String name : ctx.queryParamMap().keySet()) {
+            if (!List.of(known).contains(name)) {
+                throw badParameter(
+                        name,
+                        known.length == 0
+                                ? "no parameters are known here"
+                                : "it is not known here; known are " + String.join(", ", known));
+            }
+        }
+    }
+
+    /** A whole number from 1 to {@code most} in the query. */
+    public static OptionalLong number(Context ctx, String name, long most) {
+        List<String> values = ctx.queryParams(name);
+        if (values.isEmpty()) {
+            return OptionalLong.empty();
+        }
+        String text = values.get(0);
+        if (values.size() > 1 || !NUMBER.matcher(text).matches() || Long.parseLong(text) > most) {
+            throw badParameter(name, "it must be given once, as a whole number from 1 to " + most);
+        }
+        return OptionalLong.of(Long.parseLong(text));
+    }
+
+    public static Refusal badParameter(String name, String what) {
+        return new Refusal(ProblemKind.MALFORMED, "The parameter " + name + " cannot be used: " + what + ".");
+    }
+}

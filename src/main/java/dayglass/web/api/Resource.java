@@ -1,0 +1,128 @@
+package dayglass.web.api;
+
+import dayglass.base.Id;
+import dayglass.base.Outcome;
+import dayglass.base.Problem;
+import dayglass.base.Stored;
+import dayglass.web.error.ProblemKind;
+import dayglass.web.error.Refusal;
+import dayglass.wire.Json;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Creates, reads, changes, lists and removes one kind of thing. What is wrong is told in this order: the thing is not
+ * there, no version is named, the body cannot be read, the version is stale, the facts do not fit the others.
+ */
+public final class Resource<I extends Id, T> {
+    private final Representation<I, T> form;
+
+    public Resource(Representation<I, T> form) {
+        this.form = form;
+    }
+
+    public void addTo(RoutesConfig routes) {
+        routes.post(form.path(), this::create);
+        routes.get(form.path(), this::list);
+        routes.get(form.path() + "/{id}", this::read);
+        routes.put(form.path() + "/{id}", this::change);
+        routes.delete(form.path() + "/{id}", this::remove);
+    }
+
+    private void create(Context ctx) {
+        Requests.onlyParameters(ctx);
+        created(ctx, form.all().add(Requests.body(ctx, form.reader())));
+    }
+
+    /** Answers that something new is there, or why not. */
+    public void created(Context ctx, Outcome<Stored<I, T>> outcome) {
+        Stored<I, T> stored = done(outcome);
+        ctx.header("ETag", IfMatch.tag(stored.version()));
+        Replies.created(ctx, form.path() + "/" + stored.id().number(), show(stored));
+    }
+
+    private void list(Context ctx) {
+        Requests.onlyParameters(ctx, "limit", "after");
+        Replies.Slice slice = Replies.Slice.of(ctx);
+        List<Stored<I, T>> fetched = form.all().list(Optional.of(form.idOf().apply(slice.after())), slice.toFetch());
+        Replies.json(
+                ctx, slice.page(form.path(), "", fetched, stored -> stored.id().number(), this::show));
+    }
+
+    private void read(Context ctx) {
+        Requests.onlyParameters(ctx);
+        show(ctx, find(ctx));
+    }
+
+    private void change(Context ctx) {
+        Requests.onlyParameters(ctx);
+        Stored<I, T> current = find(ctx);
+        IfMatch ifMatch = IfMatch.of(ctx);
+        T facts = Requests.body(ctx, form.reader());
+        requireMatch(ifMatch, current);
+        Outcome<Stored<I, T>> outcome = form.all().change(new Stored<>(current.id(), current.version(), facts));
+        show(ctx, done(outcome, current.id()));
+    }
+
+    private void remove(Context ctx) {
+        Requests.onlyParameters(ctx);
+        Stored<I, T> current = find(ctx);
+        requireMatch(IfMatch.of(ctx), current);
+        done(form.all().remove(current.id(), current.version()), current.id());
+        ctx.status(204);
+    }
+
+    /** The thing that the address names. */
+    public Stored<I, T> find(Context ctx) {
+        I id = form.idOf().apply(Requests.pathId(ctx));
+        return form.all().find(id).orElseThrow(() -> notFound(id));
+    }
+
+    private Refusal notFound(I id) {
+        return new Refusal(ProblemKind.NOT_FOUND, "There is no " + form.noun() + " with the id " + id.number() + ".");
+    }
+
+    private void requireMatch(IfMatch ifMatch, Stored<I, T> current) {
+        if (!ifMatch.matches(current.version())) {
+            throw stale(current);
+        }
+    }
+
+    private Refusal stale(Stored<I, T> current) {
+        return new Refusal(
+                        ProblemKind.STALE,
+                        "This " + form.noun() + " is at version " + current.version()
+                                + ", shown as \"current\"; base the change on that.",
+                        Json.object().put("current", show(current)).build())
+                .withHeader("ETag", IfMatch.tag(current.version()));
+    }
+
+    private static <R> R done(Outcome<R> outcome) {
+        return outcome.fold(value -> value, problem -> {
+            throw Refusal.of(problem);
+        });
+    }
+
+    /** As above, but one who came too late is shown what is there now. */
+    private <R> R done(Outcome<R> outcome, I id) {
+        return outcome.fold(value -> value, problem -> {
+            if (problem.code() == Problem.Code.STALE) {
+                throw form.all().find(id).map(this::stale).orElseGet(() -> notFound(id));
+            }
+            throw Refusal.of(problem);
+        });
+    }
+
+    private void show(Context ctx, Stored<I, T> stored) {
+        ctx.header("ETag", IfMatch.tag(stored.version()));
+        Replies.json(ctx, show(stored));
+    }
+
+    private Json.Obj show(Stored<I, T> stored) {
+        Json.Members members = Json.object().put("id", stored.id().number()).put("version", stored.version());
+        form.writer().accept(members, stored.facts());
+        return members.build();
+    }
+}

@@ -1,0 +1,81 @@
+package dayglass.web.api.catalogue;
+
+import dayglass.base.Currency;
+import dayglass.catalogue.Rate;
+import dayglass.catalogue.RateCard;
+import dayglass.catalogue.RateCards;
+import dayglass.catalogue.Supplier;
+import dayglass.web.api.Ids;
+import dayglass.web.api.Representation;
+import dayglass.web.api.Resource;
+import dayglass.wire.Decimals;
+import dayglass.wire.Fields;
+import dayglass.wire.Json;
+import dayglass.wire.Read;
+import dayglass.wire.Reader;
+import dayglass.wire.Readers;
+import dayglass.wire.costing.OptionWriter;
+import dayglass.wire.costing.RentalReader;
+import java.time.LocalDate;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+
+/** {@code /api/rate-cards}. */
+public final class RateCardApi {
+    private static final Supplier LEFT_OUT = new Supplier("left out");
+
+    private RateCardApi() {}
+
+    public static Resource<RateCard.Id, RateCard> of(RateCards cards) {
+        return new Resource<>(new Representation<>(
+                "/api/rate-cards",
+                "rate card",
+                cards,
+                RateCard.Id::new,
+                Fields.object(RateCardApi::read),
+                RateCardApi::write));
+    }
+
+    private static Read<RateCard> read(Fields fields) {
+        Read<Supplier.Id> supplier = fields.required("supplierId", Ids.id(Supplier.Id::new));
+        Read<String> name = fields.required("name", Readers.name());
+        Read<Currency> currency = fields.required("currency", Decimals.currency());
+        Read<LocalDate> from = fields.required("effectiveFrom", Readers.date());
+        Read<List<Rate>> rates = fields.required("rates", rates(currency));
+        return fields.build(() -> new RateCard(supplier.get(), name.get(), currency.get(), from.get(), rates.get()));
+    }
+
+    /** Without a currency the amounts cannot be read, and nothing is told of them. */
+    private static Reader<List<Rate>> rates(Read<Currency> currency) {
+        if (!currency.isGood()) {
+            return (json, place) -> Read.bad();
+        }
+        Reader<List<Rate>> rates =
+                Readers.list(RentalReader.rate(currency.get(), LEFT_OUT.name()).map(Rate::of));
+        return (json, place) -> {
+            Read<List<Rate>> read = rates.read(json, place);
+            Set<String> codes = new HashSet<>();
+            boolean good = read.isGood();
+            for (int at = 0; read.isGood() && at < read.get().size(); at++) {
+                if (!codes.add(read.get().get(at).code())) {
+                    place.entry(at).member("id").fault("an earlier rate of this card has this id: rename one");
+                    good = false;
+                }
+            }
+            return good ? read : Read.bad();
+        };
+    }
+
+    private static void write(Json.Members members, RateCard card) {
+        members.put("supplierId", card.supplier().number())
+                .put("name", card.name())
+                .put("currency", card.currency().code())
+                .put("effectiveFrom", card.effectiveFrom().toString())
+                .put(
+                        "rates",
+                        Json.list(card.rates().stream()
+                                .map(rate -> OptionWriter.rate(rate.from(LEFT_OUT)))
+                                .toList()));
+    }
+}

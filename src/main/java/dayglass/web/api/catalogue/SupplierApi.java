@@ -1,0 +1,29 @@
+package dayglass.web.api.catalogue;
+
+import dayglass.catalogue.Supplier;
+import dayglass.catalogue.Suppliers;
+import dayglass.web.api.Representation;
+import dayglass.web.api.Resource;
+import dayglass.wire.Fields;
+import dayglass.wire.Read;
+import dayglass.wire.Readers;
+
+/** {@code /api/suppliers}. */
+public final class SupplierApi {
+    private SupplierApi() {}
+
+    public static Resource<Supplier.Id, Supplier> of(Suppliers suppliers) {
+        return new Resource<>(new Representation<>(
+                "/api/suppliers",
+                "supplier",
+                suppliers,
+                Supplier.Id::new,
+                Fields.object(SupplierApi::read),
+                (members, supplier) -> members.put("name", supplier.name())));
+    }
+
+    private static Read<Supplier> read(Fields fields) {
+        Read<String> name = fields.required("name", Readers.name());
+        return fields.build(() -> new Supplier(name.get()));
+    }
+}
