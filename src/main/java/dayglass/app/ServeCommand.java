@@ -1,10 +1,6 @@
 package dayglass.app;
 
-import dayglass.storage.DatabaseUnusable;
-import dayglass.web.WebServer;
-import java.net.BindException;
 import java.util.concurrent.Callable;
-import java.util.concurrent.CountDownLatch;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -30,6 +26,7 @@ import picocli.CommandLine.Spec;
 final class ServeCommand implements Callable<Integer> {
     static final int USUAL_PORT = 8080;
 
+    private static final String LOOPBACK = "127.0.0.1";
     private static final int MOST_PORT = 65_535;
 
     private final Terminal terminal;
@@ -50,70 +47,19 @@ final class ServeCommand implements Callable<Integer> {
     @Option(
             names = "--host",
             paramLabel = "ADDRESS",
-            defaultValue = WebServer.Binding.LOOPBACK,
+            defaultValue = LOOPBACK,
             description = "the address to listen on (default: ${DEFAULT-VALUE}, this machine alone)")
-    private String host = WebServer.Binding.LOOPBACK;
+    private String host = LOOPBACK;
 
     ServeCommand(Terminal terminal) {
         this.terminal = terminal;
     }
 
     @Override
-    public Integer call() throws InterruptedException {
+    public Integer call() {
         if (port < 0 || port > MOST_PORT) {
             throw new ParameterException(spec.commandLine(), "--port takes a number from 0 to " + MOST_PORT);
         }
-        try (Rooms rooms = database.open();
-                WebServer server = WebServer.start(new WebServer.Binding(host, port), ServerRoutes.of(rooms))) {
-            CountDownLatch stopped = stopOnSignal(rooms, server);
-            terminal.out()
-                    .println("Dayglass is at http://" + shownHost() + ":" + server.port()
-                            + "/ and its reference at /reference. Ctrl-C stops it.");
-            stopped.await();
-            return 0;
-        } catch (DatabaseUnusable unusable) {
-            return failed(String.valueOf(unusable.getMessage()));
-        } catch (RuntimeException failure) {
-            if (!isBindFailure(failure)) {
-                throw failure;
-            }
-            return failed("Nothing can listen on port " + port + " of " + host
-                    + ": another program may have it. Choose another with --port.");
-        }
-    }
-
-    /** The signal ends the process once this returns, so everything is closed before. */
-    private static CountDownLatch stopOnSignal(Rooms rooms, WebServer server) {
-        CountDownLatch stopped = new CountDownLatch(1);
-        Runtime.getRuntime()
-                .addShutdownHook(new Thread(
-                        () -> {
-                            rooms.engine().end();
-                            server.close();
-                            rooms.close();
-                            stopped.countDown();
-                        },
-                        "stop"));
-        return stopped;
-    }
-
-    private String shownHost() {
-        return host.contains(":") && !host.startsWith("[") ? "[" + host + "]" : host;
-    }
-
-    private static boolean isBindFailure(Throwable failure) {
-        for (Throwable cause = failure; cause != null; cause = cause.getCause()) {
-            if (cause instanceof BindException
-                    || cause instanceof java.net.UnknownHostException
-                    || cause.getClass().getSimpleName().equals("JavalinBindException")) {
-                return true;
-            }
-        }
-        return false;
-    }
-
-    private int failed(String why) {
-        terminal.err().println(why);
-        return 1;
+        return OpenRooms.lend(database.file(), terminal, rooms -> new Serving(terminal, host, port).run(rooms));
     }
 }
