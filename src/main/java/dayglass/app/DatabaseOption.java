@@ -1,8 +1,6 @@
 package dayglass.app;
 
 import java.nio.file.Path;
-import java.time.Clock;
-import java.time.ZoneId;
 import picocli.CommandLine.Option;
 
 /** {@code --db FILE}, for every command that works on stored things. */
@@ -14,7 +12,7 @@ final class DatabaseOption {
             description = "the database; made where there is none (default: ${DEFAULT-VALUE})")
     private Path file = Path.of("dayglass.db");
 
-    Rooms open() {
-        return Rooms.open(file, Clock.system(ZoneId.systemDefault()));
+    Path file() {
+        return file;
     }
 }

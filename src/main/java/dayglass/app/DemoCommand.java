@@ -6,16 +6,12 @@ import dayglass.base.Stored;
 import dayglass.job.Job;
 import dayglass.planning.KeptCosting;
 import dayglass.planning.Priced;
-import dayglass.storage.DatabaseUnusable;
-import dayglass.web.WebServer;
 import dayglass.wire.costing.AnswerReader;
 import dayglass.wire.costing.CostingRequestReader;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
-import java.time.Clock;
-import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -60,16 +56,15 @@ final class DemoCommand implements Callable<Integer> {
     }
 
     @Override
-    public Integer call() throws InterruptedException {
-        try (Rooms rooms = Rooms.open(file, Clock.system(ZoneId.systemDefault()))) {
-            Optional<Long> costing = job(rooms)
-                    .then(job -> rooms.makeCosting().ofJob(job, Optional.empty()))
-                    .fold(this::show, this::refused);
-            return costing.isEmpty() ? CostCommand.FAILED : serve(rooms, costing.get());
-        } catch (DatabaseUnusable unusable) {
-            terminal.err().println(unusable.getMessage());
-            return CostCommand.FAILED;
-        }
+    public Integer call() {
+        return OpenRooms.lend(file, terminal, this::demonstrate);
+    }
+
+    private int demonstrate(Rooms rooms) {
+        Optional<Long> costing = job(rooms)
+                .then(job -> rooms.makeCosting().ofJob(job, Optional.empty()))
+                .fold(this::show, this::refused);
+        return costing.map(id -> serve(rooms, id)).orElse(CostCommand.FAILED);
     }
 
     /** The first job there is, or the demo's own where there is none yet. */
@@ -114,13 +109,11 @@ final class DemoCommand implements Callable<Integer> {
         return Optional.empty();
     }
 
-    private int serve(Rooms rooms, long costing) throws InterruptedException {
-        Serving serving = new Serving(terminal, rooms, WebServer.Binding.LOOPBACK);
-        try {
-            return serving.untilStopped(port, address -> sayWhere(address, costing));
-        } catch (Serving.PortTaken taken) {
-            return serving.untilStopped(0, address -> sayWhere(address, costing));
-        }
+    private int serve(Rooms rooms, long costing) {
+        Serving serving = new Serving(terminal, ServeCommand.LOOPBACK);
+        boolean served = serving.run(rooms, port, address -> sayWhere(address, costing))
+                || serving.run(rooms, 0, address -> sayWhere(address, costing));
+        return served ? 0 : CostCommand.FAILED;
     }
 
     private void sayWhere(String address, long costing) {

@@ -1,7 +1,6 @@
 package dayglass.app;
 
 import dayglass.job.Job;
-import dayglass.storage.DatabaseUnusable;
 import dayglass.wire.JsonPrint;
 import dayglass.wire.costing.CostingRequestWriter;
 import java.util.concurrent.Callable;
@@ -34,14 +33,14 @@ final class ExportCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        try (Rooms rooms = database.open()) {
-            return rooms.jobs()
-                    .find(new Job.Id(id))
-                    .map(job -> export(rooms, job.facts()))
-                    .orElseGet(() -> refuse("There is no job with the id " + id + ".", CostCommand.FAULTY));
-        } catch (DatabaseUnusable unusable) {
-            return refuse(String.valueOf(unusable.getMessage()), CostCommand.FAILED);
-        }
+        return OpenRooms.lend(database.file(), terminal, this::export);
+    }
+
+    private int export(Rooms rooms) {
+        return rooms.jobs()
+                .find(new Job.Id(id))
+                .map(job -> export(rooms, job.facts()))
+                .orElseGet(() -> refuse("There is no job with the id " + id + "."));
     }
 
     private int export(Rooms rooms, Job job) {
@@ -53,11 +52,11 @@ final class ExportCommand implements Callable<Integer> {
                             terminal.out().flush();
                             return 0;
                         },
-                        problem -> refuse(problem.detail(), CostCommand.FAULTY));
+                        problem -> refuse(problem.detail()));
     }
 
-    private int refuse(String words, int status) {
+    private int refuse(String words) {
         terminal.err().println(words);
-        return status;
+        return CostCommand.FAULTY;
     }
 }

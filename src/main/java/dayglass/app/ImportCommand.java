@@ -1,7 +1,7 @@
 package dayglass.app;
 
 import dayglass.base.Problem;
-import dayglass.storage.DatabaseUnusable;
+import dayglass.cost.plan.Question;
 import dayglass.wire.costing.CostingRequestReader;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -44,25 +44,21 @@ final class ImportCommand implements Callable<Integer> {
     private int importText(byte[] text) {
         return CostingRequestReader.read(text)
                 .fold(
-                        question -> {
-                            try (Rooms rooms = database.open()) {
-                                return rooms.importJob()
-                                        .importFrom(question)
-                                        .fold(
-                                                job -> {
-                                                    terminal.out()
-                                                            .println("Job "
-                                                                    + job.id().number() + " is stored: "
-                                                                    + job.facts()
-                                                                            .name());
-                                                    return 0;
-                                                },
-                                                problem -> refuse(words(text, problem), CostCommand.FAULTY));
-                            } catch (DatabaseUnusable unusable) {
-                                return refuse(String.valueOf(unusable.getMessage()), CostCommand.FAILED);
-                            }
-                        },
+                        question -> OpenRooms.lend(database.file(), terminal, rooms -> store(rooms, question, text)),
                         faults -> refuse(RefusalText.faulty(text, faults), CostCommand.FAULTY));
+    }
+
+    private int store(Rooms rooms, Question question, byte[] text) {
+        return rooms.importJob()
+                .importFrom(question)
+                .fold(
+                        job -> {
+                            terminal.out()
+                                    .println("Job " + job.id().number() + " is stored: "
+                                            + job.facts().name());
+                            return 0;
+                        },
+                        problem -> refuse(words(text, problem), CostCommand.FAULTY));
     }
 
     private static String words(byte[] text, Problem problem) {

@@ -19,6 +19,8 @@ import dayglass.storage.job.JooqJobs;
 import dayglass.storage.planning.JooqCostings;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 
 /**
  * The collections in the database and the use cases on them, wired together; closing it ends what is being worked out
@@ -51,7 +53,13 @@ public final class Rooms implements AutoCloseable {
      * @throws dayglass.storage.DatabaseUnusable where that cannot be
      */
     public static Rooms open(Path databaseFile, Clock clock) {
+        quietLogs();
         return new Rooms(Database.open(databaseFile), clock);
+    }
+
+    /** The libraries tell every step of theirs; people are told what goes wrong. */
+    private static void quietLogs() {
+        Logger.getLogger("").setLevel(Level.WARNING);
     }
 
     public Transactions transactions() {

@@ -1,7 +1,5 @@
 package dayglass.app;
 
-import dayglass.storage.DatabaseUnusable;
-import dayglass.web.WebServer;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -28,6 +26,7 @@ import picocli.CommandLine.Spec;
 final class ServeCommand implements Callable<Integer> {
     static final int USUAL_PORT = 8080;
 
+    static final String LOOPBACK = "127.0.0.1";
     private static final int MOST_PORT = 65_535;
 
     private final Terminal terminal;
@@ -48,35 +47,35 @@ final class ServeCommand implements Callable<Integer> {
     @Option(
             names = "--host",
             paramLabel = "ADDRESS",
-            defaultValue = WebServer.Binding.LOOPBACK,
+            defaultValue = LOOPBACK,
             description = "the address to listen on (default: ${DEFAULT-VALUE}, this machine alone)")
-    private String host = WebServer.Binding.LOOPBACK;
+    private String host = LOOPBACK;
 
     ServeCommand(Terminal terminal) {
         this.terminal = terminal;
     }
 
     @Override
-    public Integer call() throws InterruptedException {
+    public Integer call() {
         if (port < 0 || port > MOST_PORT) {
             throw new ParameterException(spec.commandLine(), "--port takes a number from 0 to " + MOST_PORT);
         }
-        try (Rooms rooms = database.open()) {
-            return new Serving(terminal, rooms, host)
-                    .untilStopped(
-                            port,
-                            address -> terminal.out()
-                                    .println("Dayglass is at " + address
-                                            + "/ and its reference at /reference. Ctrl-C stops it."));
-        } catch (DatabaseUnusable unusable) {
-            return failed(String.valueOf(unusable.getMessage()));
-        } catch (Serving.PortTaken taken) {
-            return failed(taken.getMessage() + " Choose another with --port.");
-        }
+        return OpenRooms.lend(database.file(), terminal, this::serve);
     }
 
-    private int failed(String why) {
-        terminal.err().println(why);
-        return 1;
+    private int serve(Rooms rooms) {
+        boolean served = new Serving(terminal, host)
+                .run(
+                        rooms,
+                        port,
+                        address -> terminal.out()
+                                .println("Dayglass is at " + address
+                                        + "/ and its reference at /reference. Ctrl-C stops it."));
+        if (!served) {
+            terminal.err()
+                    .println("Nothing can listen on port " + port + " of " + host
+                            + ": another program may have it. Choose another with --port.");
+        }
+        return served ? 0 : CostCommand.FAILED;
     }
 }

@@ -6,74 +6,60 @@ import java.net.UnknownHostException;
 import java.util.concurrent.CountDownLatch;
 import java.util.function.Consumer;
 
-/** The server from its start to Ctrl-C. */
+/** The server between its start and the signal that stops it. */
 final class Serving {
+    private static final int LAST_ANSWERS_MS = 10_000;
+
     private final Terminal terminal;
-    private final Rooms rooms;
     private final String host;
 
-    Serving(Terminal terminal, Rooms rooms, String host) {
+    Serving(Terminal terminal, String host) {
         this.terminal = terminal;
-        this.rooms = rooms;
         this.host = host;
     }
 
-    /** Nothing can listen there. */
-    static final class PortTaken extends RuntimeException {
-        private static final long serialVersionUID = 1;
-
-        PortTaken(String message, Throwable cause) {
-            super(message, cause);
-        }
-
-        @Override
-        public String getMessage() {
-            return String.valueOf(super.getMessage());
-        }
-    }
-
     /**
-     * Serves until the process is told to stop.
+     * Serves until the process is told to end.
      *
      * @param port 0 for any that is free
      * @param started gets the address, without a slash at its end
-     * @throws PortTaken where the port cannot be had
+     * @return whether the port could be had
      */
-    int untilStopped(int port, Consumer<String> started) throws InterruptedException {
-        try (WebServer server = start(port)) {
-            CountDownLatch stopped = stopOnSignal(server);
+    boolean run(Rooms rooms, int port, Consumer<String> started) {
+        try (WebServer server = WebServer.start(new WebServer.Binding(host, port), ServerRoutes.of(rooms))) {
             started.accept("http://" + shownHost() + ":" + server.port());
             terminal.out().flush();
-            stopped.await();
-            return 0;
-        }
-    }
-
-    private WebServer start(int port) {
-        try {
-            return WebServer.start(new WebServer.Binding(host, port), ServerRoutes.of(rooms));
+            awaitSignal(rooms);
+            return true;
         } catch (RuntimeException failure) {
             if (!isBindFailure(failure)) {
                 throw failure;
             }
-            throw new PortTaken(
-                    "Nothing can listen on port " + port + " of " + host + ": another program may have it.", failure);
+            return false;
         }
     }
 
-    /** The signal ends the process once this returns, so everything is closed before. */
-    private CountDownLatch stopOnSignal(WebServer server) {
-        CountDownLatch stopped = new CountDownLatch(1);
-        Runtime.getRuntime()
-                .addShutdownHook(new Thread(
-                        () -> {
-                            rooms.engine().end();
-                            server.close();
-                            rooms.close();
-                            stopped.countDown();
-                        },
-                        "stop"));
-        return stopped;
+    /** The process ends once the hook returns, so the hook waits until everything is closed. */
+    private static void awaitSignal(Rooms rooms) {
+        CountDownLatch signal = new CountDownLatch(1);
+        Thread serving = Thread.currentThread();
+        Thread hook = new Thread(
+                () -> {
+                    rooms.engine().end();
+                    signal.countDown();
+                    try {
+                        serving.join(LAST_ANSWERS_MS);
+                    } catch (InterruptedException interrupted) {
+                        Thread.currentThread().interrupt();
+                    }
+                },
+                "stop");
+        Runtime.getRuntime().addShutdownHook(hook);
+        try {
+            signal.await();
+        } catch (InterruptedException interrupted) {
+            Thread.currentThread().interrupt();
+        }
     }
 
     private String shownHost() {
@@ -82,12 +68,10 @@ final class Serving {
 
     private static boolean isBindFailure(Throwable failure) {
         for (Throwable cause = failure; cause != null; cause = cause.getCause()) {
-            if (cause instanceof BindException
-                    || cause instanceof UnknownHostException
-                    || cause.getClass().getSimpleName().equals("JavalinBindException")) {
+            if (cause instanceof BindException || cause instanceof UnknownHostException) {
                 return true;
             }
         }
-        return false;
+        return failure instanceof io.javalin.util.JavalinBindException;
     }
 }

@@ -8,6 +8,7 @@ import io.javalin.http.HandlerType;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /**
  * Keeps other sites out, since no password is asked: a request must name this machine (or the address that the server
@@ -17,6 +18,7 @@ import java.util.Set;
 final class Doorkeeper implements Handler {
     private static final Set<HandlerType> READING =
             Set.of(HandlerType.GET, HandlerType.HEAD, HandlerType.OPTIONS, HandlerType.TRACE);
+    private static final Pattern BROKEN_ESCAPE = Pattern.compile("%(?![0-9A-Fa-f]{2})");
     private static final Set<String> EVERY_ADDRESS = Set.of("0.0.0.0", "::", "[::]");
 
     private static final Set<String> LOOPBACK = Set.of("localhost", "127.0.0.1", "[::1]");
@@ -33,6 +35,8 @@ final class Doorkeeper implements Handler {
 
     @Override
     public void handle(Context ctx) {
+        requireWhole(ctx.req().getRequestURI());
+        requireWhole(Optional.ofNullable(ctx.queryString()).orElse(""));
         String authority = Optional.ofNullable(ctx.header("Host")).orElse("").toLowerCase(Locale.ROOT);
         String host = authority.replaceFirst(":[0-9]*$", "");
         if (!open && !LOOPBACK.contains(host) && !host.equals(bound)) {
@@ -45,6 +49,13 @@ final class Doorkeeper implements Handler {
             throw new Refusal(
                     ProblemKind.CROSS_ORIGIN,
                     "A page of another site asked for this; only pages of this server may write here.");
+        }
+    }
+
+    /** What is broken in the address would only come to light wherever it is first decoded. */
+    private static void requireWhole(String encoded) {
+        if (BROKEN_ESCAPE.matcher(encoded).find()) {
+            throw new Refusal(ProblemKind.MALFORMED, "The address has a % that two hexadecimal digits do not follow.");
         }
     }
 

@@ -39,6 +39,7 @@ public final class WebServer implements AutoCloseable {
             config.startup.showJavalinBanner = false;
             config.startup.showOldJavalinVersionWarning = false;
             config.http.prefer405over404 = true;
+            config.router.ignoreTrailingSlashes = false;
             config.http.maxRequestSize = JsonText.MOST_BYTES;
             config.jetty.host = binding.host();
             config.jetty.port = binding.port();

@@ -12,7 +12,7 @@ import dayglass.catalogue.PurchaseOffers;
 import dayglass.catalogue.Supplier;
 import dayglass.storage.Database;
 import dayglass.storage.FactsJson;
-import dayglass.storage.JooqCollection;
+import dayglass.storage.VersionedTable;
 import dayglass.storage.schema.tables.records.PurchaseOfferRecord;
 import java.time.LocalDate;
 import java.util.List;
@@ -20,7 +20,7 @@ import java.util.Optional;
 import org.jooq.DSLContext;
 
 /** Purchase offers as rows, what is offered as JSON. */
-public final class JooqPurchaseOffers extends JooqCollection<PurchaseOffer.Id, PurchaseOffer, PurchaseOfferRecord>
+public final class JooqPurchaseOffers extends VersionedTable<PurchaseOffer.Id, PurchaseOffer, PurchaseOfferRecord>
         implements PurchaseOffers {
     public JooqPurchaseOffers(Database database) {
         super(

@@ -12,7 +12,7 @@ import dayglass.catalogue.RateCards;
 import dayglass.catalogue.Supplier;
 import dayglass.storage.Database;
 import dayglass.storage.FactsJson;
-import dayglass.storage.JooqCollection;
+import dayglass.storage.VersionedTable;
 import dayglass.storage.schema.tables.records.RateCardRecord;
 import java.time.LocalDate;
 import java.util.List;
@@ -20,7 +20,7 @@ import java.util.Optional;
 import org.jooq.DSLContext;
 
 /** Rate cards as rows, their rates as JSON. */
-public final class JooqRateCards extends JooqCollection<RateCard.Id, RateCard, RateCardRecord> implements RateCards {
+public final class JooqRateCards extends VersionedTable<RateCard.Id, RateCard, RateCardRecord> implements RateCards {
     public JooqRateCards(Database database) {
         super(database, new Shape<>("rate card", RATE_CARD.ID, RATE_CARD.VERSION, RateCard.Id::new));
     }

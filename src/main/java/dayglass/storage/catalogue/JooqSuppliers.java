@@ -9,7 +9,7 @@ import dayglass.base.Stored;
 import dayglass.catalogue.Supplier;
 import dayglass.catalogue.Suppliers;
 import dayglass.storage.Database;
-import dayglass.storage.JooqCollection;
+import dayglass.storage.VersionedTable;
 import dayglass.storage.schema.tables.records.SupplierRecord;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,7 +17,7 @@ import java.util.Optional;
 import org.jooq.DSLContext;
 
 /** Suppliers as rows. */
-public final class JooqSuppliers extends JooqCollection<Supplier.Id, Supplier, SupplierRecord> implements Suppliers {
+public final class JooqSuppliers extends VersionedTable<Supplier.Id, Supplier, SupplierRecord> implements Suppliers {
     public JooqSuppliers(Database database) {
         super(database, new Shape<>("supplier", SUPPLIER.ID, SUPPLIER.VERSION, Supplier.Id::new));
     }

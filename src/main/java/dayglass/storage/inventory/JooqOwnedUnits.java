@@ -9,14 +9,14 @@ import dayglass.inventory.OwnedUnit;
 import dayglass.inventory.OwnedUnits;
 import dayglass.storage.Database;
 import dayglass.storage.FactsJson;
-import dayglass.storage.JooqCollection;
+import dayglass.storage.VersionedTable;
 import dayglass.storage.schema.tables.records.OwnedUnitRecord;
 import java.util.List;
 import java.util.Optional;
 import org.jooq.DSLContext;
 
 /** Owned units as rows. */
-public final class JooqOwnedUnits extends JooqCollection<OwnedUnit.Id, OwnedUnit, OwnedUnitRecord>
+public final class JooqOwnedUnits extends VersionedTable<OwnedUnit.Id, OwnedUnit, OwnedUnitRecord>
         implements OwnedUnits {
     public JooqOwnedUnits(Database database) {
         super(database, new Shape<>("owned unit", OWNED_UNIT.ID, OWNED_UNIT.VERSION, OwnedUnit.Id::new));

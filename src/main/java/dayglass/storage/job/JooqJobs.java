@@ -22,7 +22,7 @@ import dayglass.job.Job;
 import dayglass.job.Jobs;
 import dayglass.storage.Database;
 import dayglass.storage.FactsJson;
-import dayglass.storage.JooqCollection;
+import dayglass.storage.VersionedTable;
 import dayglass.storage.schema.tables.records.JobRecord;
 import java.math.BigDecimal;
 import java.util.List;
@@ -32,7 +32,7 @@ import org.jooq.DSLContext;
 import org.jooq.TableField;
 
 /** Jobs as rows; what they consider lies in tables of its own, so that nothing considered can be removed. */
-public final class JooqJobs extends JooqCollection<Job.Id, Job, JobRecord> implements Jobs {
+public final class JooqJobs extends VersionedTable<Job.Id, Job, JobRecord> implements Jobs {
     private static final Link<RateCard.Id> CARDS =
             new Link<>(JOB_RATE_CARD.JOB_ID, JOB_RATE_CARD.PLACE, JOB_RATE_CARD.RATE_CARD_ID, RateCard.Id::new);
     private static final Link<PurchaseOffer.Id> OFFERS = new Link<>(

@@ -6,13 +6,13 @@ import dayglass.wire.JsonText;
 import dayglass.wire.Reader;
 import io.javalin.http.Context;
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.eclipse.jetty.http.HttpException;
 
 /** Reads addresses, queries and bodies, and refuses what cannot be read. */
 public final class Requests {
@@ -65,8 +65,11 @@ public final class Requests {
                 throw tooLarge();
             }
             return bytes;
-        } catch (IOException cause) {
-            throw new UncheckedIOException(cause);
+        } catch (IOException | HttpException.RuntimeException broken) {
+            throw new Refusal(
+                            ProblemKind.MALFORMED,
+                            "The body broke off or its chunks cannot be read: send it again, whole.")
+                    .withHeader("Connection", "close");
         }
     }
 

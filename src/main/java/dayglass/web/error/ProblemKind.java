@@ -16,12 +16,15 @@ public enum ProblemKind {
     STILL_USED(409, "It is still used"),
     STALE(412, "It was changed since"),
     TOO_LARGE(413, "The body is too large"),
+    ADDRESS_TOO_LONG(414, "The address is too long"),
     UNSUPPORTED_MEDIA_TYPE(415, "The body is in a form that is not read here"),
     WRONG_HOST(421, "Another host was asked for"),
     CANNOT_BE_DONE(422, "It cannot be done"),
     NO_PLAN(422, "No plan exists"),
     VERSION_REQUIRED(428, "The version it is based on is missing"),
+    HEADERS_TOO_LARGE(431, "The headers are too large"),
     UNEXPECTED(500, "Something went wrong"),
+    HTTP_VERSION(505, "This version of HTTP is not spoken here"),
     OUT_OF_TIME(503, "No plan was found in time"),
     BUSY(503, "Too much is being worked out already");
 

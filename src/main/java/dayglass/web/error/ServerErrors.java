@@ -16,7 +16,7 @@ final class ServerErrors extends ErrorHandler {
     public boolean handle(Request request, Response response, Callback callback) {
         int status = response.getStatus();
         ProblemKind kind = ProblemKind.ofStatus(status);
-        String detail = status < 500
+        String detail = kind != ProblemKind.UNEXPECTED
                 ? "The request could not be read as HTTP: check its first line, address and headers."
                 : "The program failed at this request; its log says why.";
         Problem problem = kind.document(detail, Json.object().build());

@@ -11,6 +11,7 @@ import dayglass.web.api.Resource;
 import dayglass.wire.Decimals;
 import dayglass.wire.Fields;
 import dayglass.wire.Json;
+import dayglass.wire.Place;
 import dayglass.wire.Read;
 import dayglass.wire.Reader;
 import dayglass.wire.Readers;
@@ -55,16 +56,20 @@ public final class RateCardApi {
                 Readers.list(RentalReader.rate(currency.get(), LEFT_OUT.name()).map(Rate::of));
         return (json, place) -> {
             Read<List<Rate>> read = rates.read(json, place);
-            Set<String> codes = new HashSet<>();
-            boolean good = read.isGood();
-            for (int at = 0; read.isGood() && at < read.get().size(); at++) {
-                if (!codes.add(read.get().get(at).code())) {
-                    place.entry(at).member("id").fault("an earlier rate of this card has this id: rename one");
-                    good = false;
-                }
-            }
-            return good ? read : Read.bad();
+            read.found().ifPresent(found -> requireDistinct(found, json, place));
+            return read;
         };
+    }
+
+    /** Only where every rate could be read does its place among those read tell its place in the list. */
+    private static void requireDistinct(List<Rate> rates, Json json, Place place) {
+        Set<String> codes = new HashSet<>();
+        boolean allRead = json instanceof Json.Arr list && list.entries().size() == rates.size();
+        for (int at = 0; allRead && at < rates.size(); at++) {
+            if (!codes.add(rates.get(at).code())) {
+                place.entry(at).member("id").fault("an earlier rate of this card has this id: rename one");
+            }
+        }
     }
 
     private static void write(Json.Members members, RateCard card) {

@@ -52,12 +52,13 @@ final class JobJson {
     }
 
     private static Read<Job.Sources> sources(Fields fields) {
-        Read<List<RateCard.Id>> cards = fields.optional("rateCards", Ids.distinct(Ids.id(RateCard.Id::new)), List.of());
+        Read<List<RateCard.Id>> cards =
+                fields.optional("rateCards", Readers.distinct(Ids.id(RateCard.Id::new)), List.of());
         Read<List<PurchaseOffer.Id>> offers =
-                fields.optional("purchaseOffers", Ids.distinct(Ids.id(PurchaseOffer.Id::new)), List.of());
+                fields.optional("purchaseOffers", Readers.distinct(Ids.id(PurchaseOffer.Id::new)), List.of());
         Read<List<OwnedUnit.Id>> units =
-                fields.optional("ownedUnits", Ids.distinct(Ids.id(OwnedUnit.Id::new)), List.of());
-        Read<List<String>> leftOut = fields.optional("leftOut", Ids.distinct(Readers.name()), List.of());
+                fields.optional("ownedUnits", Readers.distinct(Ids.id(OwnedUnit.Id::new)), List.of());
+        Read<List<String>> leftOut = fields.optional("leftOut", Readers.distinct(Readers.name()), List.of());
         boolean good = cards.isGood() && offers.isGood() && units.isGood() && leftOut.isGood();
         return good ? Read.good(new Job.Sources(cards.get(), offers.get(), units.get(), leftOut.get())) : Read.bad();
     }

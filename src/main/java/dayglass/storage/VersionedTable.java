@@ -21,7 +21,7 @@ import org.jooq.UpdatableRecord;
  * @param <T> what a row says
  * @param <R> the row
  */
-public abstract class JooqCollection<I extends Id, T, R extends UpdatableRecord<R>>
+public abstract class VersionedTable<I extends Id, T, R extends UpdatableRecord<R>>
         implements VersionedCollection<I, T> {
 
     /**
@@ -37,7 +37,7 @@ public abstract class JooqCollection<I extends Id, T, R extends UpdatableRecord<
     protected final Database database;
     private final Shape<I, R> shape;
 
-    protected JooqCollection(Database database, Shape<I, R> shape) {
+    protected VersionedTable(Database database, Shape<I, R> shape) {
         this.database = database;
         this.shape = shape;
     }
