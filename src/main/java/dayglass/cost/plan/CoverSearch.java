@@ -19,6 +19,10 @@ final class CoverSearch {
     private static final int NODE_STEPS = 30;
     private static final int MOST_BUNDLES = 12;
 
+    /** Making a plan takes as long as many valuations, so not every node is mended into one. */
+    private static final int MENDED_EACH = 3;
+
+
     private final Cover cover;
     private final long unit;
     private final Prices prices;
@@ -30,6 +34,7 @@ final class CoverSearch {
     private final int[] fallback;
     private boolean impossible;
     private long periodsSeen;
+    private long expanded;
     private Optional<Node> root = Optional.empty();
 
     /** The node to go on with: likelier child of the last one, so that a plan is reached soon. */
@@ -146,7 +151,9 @@ final class CoverSearch {
         Prices.Raised raised = prices.raise(node, NODE_STEPS, target(parent.bound), goal(), stop::stopped);
         long bound = Math.max(raised.bound(), parent.bound);
         offer(raised.plan());
-        mend(raised.prices(), node);
+        if (++expanded % MENDED_EACH == 1) {
+            mend(raised.prices(), node);
+        }
         if (bound > goal()) {
             return;
         }

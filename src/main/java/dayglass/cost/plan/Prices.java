@@ -31,6 +31,10 @@ final class Prices {
     private final int slotDays;
     private final int rows;
     private final double highest;
+
+    /** How many are needed, by row; a row of stock always counts. */
+    private final int[] needed;
+
     private final long[] whole;
     private final long[][] reward;
     private final int[] surplus;
@@ -57,6 +61,11 @@ final class Prices {
         slotDays = cover.demand.length * cover.days;
         rows = slotDays + cover.stock.length * cover.days;
         highest = cover.highestPrice();
+        needed = new int[rows];
+        Arrays.fill(needed, slotDays, rows, 1);
+        for (int slot = 0; slot < cover.demand.length; slot++) {
+            System.arraycopy(cover.demand[slot], 0, needed, slot * cover.days, cover.days);
+        }
         whole = new long[rows];
         reward = new long[cover.hires.length][cover.days];
         surplus = new int[rows];
@@ -149,9 +158,8 @@ final class Prices {
         round(prices);
         long value = 0;
         for (int row = 0; row < slotDays; row++) {
-            int needed = cover.demand[row / cover.days][row % cover.days];
-            surplus[row] = -needed;
-            value += whole[row] * needed;
+            surplus[row] = -needed[row];
+            value += whole[row] * needed[row];
         }
         for (int row = slotDays; row < rows; row++) {
             surplus[row] = cover.stock[(row - slotDays) / cover.days];
@@ -214,8 +222,7 @@ final class Prices {
     /** Whole-number prices; a slot-day without need has none. */
     private void round(double[] prices) {
         for (int row = 0; row < rows; row++) {
-            boolean counts = row >= slotDays || cover.demand[row / cover.days][row % cover.days] > 0;
-            whole[row] = counts ? Math.round(prices[row]) : 0;
+            whole[row] = needed[row] > 0 ? (long) (prices[row] + 0.5) : 0;
         }
     }
 
@@ -333,8 +340,7 @@ final class Prices {
         for (int row = 0; row < rows; row++) {
             double pull = -surplus[row];
             boolean held0 = pull < 0 && prices[row] <= 0;
-            boolean counts = row >= slotDays || cover.demand[row / cover.days][row % cover.days] > 0;
-            direction[row] = held0 || !counts ? 0 : pull + KEPT_OF_DIRECTION * direction[row];
+            direction[row] = held0 || needed[row] == 0 ? 0 : pull + KEPT_OF_DIRECTION * direction[row];
             squares += direction[row] * direction[row];
         }
         if (squares < 1e-9) {
