@@ -18,6 +18,7 @@ import picocli.CommandLine.IVersionProvider;
             "  dayglass cost job.json                 the plan as a table",
             "  dayglass cost job.json --json          the answer as JSON",
             "  dayglass cost - --json < job.json      the same, from standard input",
+            "  dayglass demo                          the main job on an invented one",
             "  dayglass serve                         pages and REST at http://127.0.0.1:8080/",
             "  dayglass import job.json               a request becomes a stored job",
             "  dayglass help cost                     what a request holds, and the exit statuses"
@@ -40,6 +41,7 @@ public final class Main {
     static int run(Terminal terminal, long startedNanos, String... arguments) {
         CommandLine commands = new CommandLine(new Main())
                 .addSubcommand(new CostCommand(terminal, startedNanos, LeastCost::solve))
+                .addSubcommand(new DemoCommand(terminal))
                 .addSubcommand(new ServeCommand(terminal))
                 .addSubcommand(new ImportCommand(terminal))
                 .addSubcommand(new ExportCommand(terminal))

@@ -60,6 +60,20 @@ final class ServeCommand implements Callable<Integer> {
         if (port < 0 || port > MOST_PORT) {
             throw new ParameterException(spec.commandLine(), "--port takes a number from 0 to " + MOST_PORT);
         }
-        return OpenRooms.lend(database.file(), terminal, rooms -> new Serving(terminal, host, port).run(rooms));
+        return OpenRooms.lend(database.file(), terminal, this::serve);
+    }
+
+    private int serve(Rooms rooms) {
+        try {
+            return new Serving(terminal, rooms, host)
+                    .untilStopped(
+                            port,
+                            address -> terminal.out()
+                                    .println("Dayglass is at " + address
+                                            + "/ and its reference at /reference. Ctrl-C stops it."));
+        } catch (Serving.PortTaken taken) {
+            terminal.err().println(taken.getMessage() + " Choose another with --port.");
+            return CostCommand.FAILED;
+        }
     }
 }

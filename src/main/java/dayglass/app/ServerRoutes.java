@@ -6,9 +6,12 @@ import dayglass.web.api.catalogue.SupplierApi;
 import dayglass.web.api.inventory.OwnedUnitApi;
 import dayglass.web.api.job.JobApi;
 import dayglass.web.api.planning.CostingApi;
+import dayglass.web.page.PageSources;
+import dayglass.web.page.Pages;
 import dayglass.web.reference.ReferencePage;
 import io.javalin.config.RoutesConfig;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 
 /** Every address that the server answers. */
@@ -16,7 +19,8 @@ public final class ServerRoutes {
     private ServerRoutes() {}
 
     public static List<Consumer<RoutesConfig>> of(Rooms rooms) {
-        return List.of(routes -> api(rooms, routes), ReferencePage::addTo);
+        return List.of(
+                routes -> api(rooms, routes), ReferencePage::addTo, routes -> Pages.route(routes, pageSources(rooms)));
     }
 
     private static void api(Rooms rooms, RoutesConfig routes) {
@@ -26,5 +30,18 @@ public final class ServerRoutes {
         OwnedUnitApi.of(rooms.sources().ownedUnits()).addTo(routes);
         new JobApi(rooms.jobs(), rooms.copyJob(), rooms.importJob(), rooms.resolveJob()).addTo(routes);
         new CostingApi(rooms.makeCosting(), rooms.runAgain(), rooms.costings()).addTo(routes);
+    }
+
+    private static PageSources pageSources(Rooms rooms) {
+        return new PageSources(
+                rooms.jobs(),
+                rooms.sources(),
+                rooms.costings(),
+                rooms.resolveJob(),
+                rooms.copyJob(),
+                rooms.importJob(),
+                (job, stop) -> rooms.makeCosting().ofJob(job, Optional.empty(), stop),
+                rooms.transactions(),
+                rooms.clock());
     }
 }

@@ -49,10 +49,15 @@ public final class Engine {
         ending.set(true);
     }
 
-    /** Solves the question; refused only where too many are being solved already. */
-    Outcome<Costing> solve(Question question, Optional<Integer> timeLimitSeconds) {
+    /**
+     * Solves the question; refused only where too many are being solved already.
+     *
+     * @param caller ends it before its time, with the best found so far
+     */
+    Outcome<Costing> solve(Question question, Optional<Integer> timeLimitSeconds, StopSignal caller) {
         Instant deadline = clock.instant().plusSeconds(timeLimitSeconds.orElse(MOST_SECONDS));
-        StopSignal stop = () -> ending.get() || !clock.instant().isBefore(deadline);
+        StopSignal stop =
+                () -> caller.stopped() || ending.get() || !clock.instant().isBefore(deadline);
         try {
             if (!places.tryAcquire(SECONDS_TO_WAIT, TimeUnit.SECONDS)) {
                 return Outcome.refused(

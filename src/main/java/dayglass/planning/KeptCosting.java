@@ -53,7 +53,7 @@ public record KeptCosting(Summary summary, Document request, Document answer) {
         }
 
         public Json tree() {
-            return JsonText.parse(json.getBytes(StandardCharsets.UTF_8)).fold(tree -> tree, faults -> {
+            return JsonText.parse(json).fold(tree -> tree, faults -> {
                 throw new IllegalStateException("a kept text is no JSON: " + faults);
             });
         }

@@ -5,6 +5,7 @@ import dayglass.base.Problem;
 import dayglass.base.Stored;
 import dayglass.cost.plan.Answer;
 import dayglass.cost.plan.Question;
+import dayglass.cost.plan.StopSignal;
 import dayglass.job.Job;
 import dayglass.job.Jobs;
 import dayglass.wire.costing.AnswerWriter;
@@ -28,19 +29,25 @@ public final class MakeCosting {
 
     /** Costs the job as it is now. */
     public Outcome<Priced> ofJob(Job.Id id, Optional<Integer> timeLimitSeconds) {
+        return ofJob(id, timeLimitSeconds, StopSignal.NEVER);
+    }
+
+    /** Costs the job as it is now, until its caller wants no more than the best found so far. */
+    public Outcome<Priced> ofJob(Job.Id id, Optional<Integer> timeLimitSeconds, StopSignal stop) {
         Optional<Job> job = jobs.find(id).map(Stored::facts);
         if (job.isEmpty()) {
             return Outcome.refused(Problem.Code.NOT_FOUND, "There is no job with the id " + id.number() + ".");
         }
-        return resolveJob.resolve(job.get()).then(question -> make(Optional.of(id), question, timeLimitSeconds));
+        return resolveJob.resolve(job.get()).then(question -> make(Optional.of(id), question, timeLimitSeconds, stop));
     }
 
     public Outcome<Priced> ofQuestion(Question question, Optional<Integer> timeLimitSeconds) {
-        return make(Optional.empty(), question, timeLimitSeconds);
+        return make(Optional.empty(), question, timeLimitSeconds, StopSignal.NEVER);
     }
 
-    private Outcome<Priced> make(Optional<Job.Id> job, Question question, Optional<Integer> timeLimitSeconds) {
-        return engine.solve(question, timeLimitSeconds)
+    private Outcome<Priced> make(
+            Optional<Job.Id> job, Question question, Optional<Integer> timeLimitSeconds, StopSignal stop) {
+        return engine.solve(question, timeLimitSeconds, stop)
                 .map(costing -> costing.fold(
                         planned -> new Priced.Kept(keep(job, question, planned.answer(), timeLimitSeconds)),
                         Priced.NoPlan::new,

@@ -4,6 +4,7 @@ import dayglass.base.Money;
 import dayglass.base.Outcome;
 import dayglass.cost.plan.Costing;
 import dayglass.cost.plan.Question;
+import dayglass.cost.plan.StopSignal;
 import java.util.Optional;
 
 /** Solves a kept request anew, with this program's engine, to see whether the total still holds. Keeps nothing. */
@@ -36,7 +37,7 @@ public final class RunAgain {
 
     public Outcome<Rerun> of(KeptCosting kept) {
         Question question = kept.question();
-        return engine.solve(question, kept.summary().timeLimitSeconds())
+        return engine.solve(question, kept.summary().timeLimitSeconds(), StopSignal.NEVER)
                 .map(costing -> new Rerun(kept.summary(), engine.version(), costing));
     }
 }

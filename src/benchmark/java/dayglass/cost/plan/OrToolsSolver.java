@@ -77,7 +77,7 @@ public final class OrToolsSolver implements GeneralSolver {
         }
         MPSolverParameters parameters = new MPSolverParameters();
         parameters.setDoubleParam(MPSolverParameters.DoubleParam.RELATIVE_MIP_GAP, gap);
-        ResultStatus status = solver.solve(parameters);
+        ResultStatus status = status(solver, parameters);
         if (status == ResultStatus.INFEASIBLE) {
             return new Outcome(Status.INFEASIBLE, Optional.empty());
         }
@@ -88,5 +88,14 @@ public final class OrToolsSolver implements GeneralSolver {
                 model, column -> Math.round(variables.get(column).solutionValue()));
         boolean solved = status == ResultStatus.OPTIMAL && total.isPresent();
         return new Outcome(solved ? Status.SOLVED : Status.NOT_SOLVED, total);
+    }
+
+    private static ResultStatus status(MPSolver solver, MPSolverParameters parameters) {
+        try {
+            return solver.solve(parameters);
+        } catch (IllegalArgumentException unknownStatus) {
+            // A run that reached its limit with nothing in hand can end in a status that the interface has no name for.
+            return ResultStatus.NOT_SOLVED;
+        }
     }
 }

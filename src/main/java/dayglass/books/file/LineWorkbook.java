@@ -4,7 +4,9 @@ import dayglass.base.Currency;
 import dayglass.books.CostingLines;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.dhatim.fastexcel.Workbook;
 import org.dhatim.fastexcel.Worksheet;
 
@@ -16,6 +18,8 @@ final class LineWorkbook {
 
     private static final int HEADING_ROW = 0;
     private static final int WEIGHED_HEADING_ROW = 2;
+    private static final int ISO_DATE = "2027-04-05".length();
+    private static final int WIDEST = 60;
 
     private LineWorkbook() {}
 
@@ -46,10 +50,6 @@ final class LineWorkbook {
         sheet.value(0, 0, ControlTotals.WEIGHED_NOTE);
         sheet.style(0, 0).italic().set();
         table(sheet, LineTable.weighed(lines), WEIGHED_HEADING_ROW, lines.currency());
-        for (int column = 0; column < 3; column++) {
-            // The note would widen the first column to its own length.
-            sheet.width(column, 24);
-        }
         printWide(sheet);
     }
 
@@ -90,6 +90,7 @@ final class LineWorkbook {
                         one.cell().apply(table.rows().get(row)),
                         format);
             }
+            sheet.width(column, width(one, table.rows()));
             int at = column;
             one.total().ifPresent(sum -> {
                 sheet.value(totalRow, at, sum.major());
@@ -113,6 +114,32 @@ final class LineWorkbook {
             sheet.value(row, column, day.date());
             sheet.style(row, column).format("yyyy-mm-dd").set();
         }
+    }
+
+    /** Wide enough for every amount and date, which would be shown as ##### otherwise; text wider than that runs on. */
+    private static <L> double width(LineTable.Column<L> column, List<L> rows) {
+        int longest = Stream.concat(
+                        rows.stream().map(column.cell()),
+                        column.total().stream().map(LineTable.Amount::new))
+                .mapToInt(LineWorkbook::characters)
+                .max()
+                .orElse(0);
+        int longestWord = Stream.of(column.heading().split(" ", -1))
+                .mapToInt(String::length)
+                .max()
+                .orElse(0);
+        return Math.min(WIDEST, 2 + Math.max(longest, longestWord));
+    }
+
+    private static int characters(LineTable.Cell cell) {
+        if (cell instanceof LineTable.Text text) {
+            return text.text().length();
+        }
+        if (cell instanceof LineTable.Amount amount) {
+            // A separator stands before each three digits.
+            return amount.money().amount().length() * 4 / 3 + 1;
+        }
+        return cell instanceof LineTable.Day ? ISO_DATE : 0;
     }
 
     private static String amountFormat(Currency currency) {

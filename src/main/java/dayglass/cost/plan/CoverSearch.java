@@ -3,6 +3,7 @@ package dayglass.cost.plan;
 import dayglass.cost.plan.Cover.Found;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.PriorityQueue;
@@ -16,11 +17,13 @@ final class CoverSearch {
     private static final int ROOT_STEPS = 400;
     private static final int ROOT_CHUNK = 25;
     private static final int NODE_STEPS = 30;
+    private static final int MOST_BUNDLES = 12;
 
     private final Cover cover;
     private final long unit;
     private final Prices prices;
     private final Repair repair;
+    private final Reach reach;
     private final PriorityQueue<Node> open =
             new PriorityQueue<>(java.util.Comparator.comparingLong(node -> node.bound));
     private Optional<Found> best = Optional.empty();
@@ -28,6 +31,9 @@ final class CoverSearch {
     private boolean impossible;
     private long periodsSeen;
     private Optional<Node> root = Optional.empty();
+
+    /** The node to go on with: likelier child of the last one, so that a plan is reached soon. */
+    private Optional<Node> next = Optional.empty();
 
     /**
      * @param unit the step in which costs differ, so that a bound just above a cost less one step closes a node
@@ -39,6 +45,7 @@ final class CoverSearch {
         this.fallback = fallback;
         prices = new Prices(cover);
         repair = new Repair(cover);
+        reach = new Reach(cover);
     }
 
     /** The best plan so far. */
@@ -49,11 +56,12 @@ final class CoverSearch {
     /** No plan costs less than this. */
     long bound() {
         long known = best.map(Found::cost).orElse(HoldPath.NONE);
-        return open.isEmpty() ? known : Math.min(known, open.peek().bound);
+        known = open.isEmpty() ? known : Math.min(known, open.peek().bound);
+        return next.isEmpty() ? known : Math.min(known, next.get().bound);
     }
 
     boolean done() {
-        return open.isEmpty();
+        return open.isEmpty() && next.isEmpty();
     }
 
     /** Whether it was proved that there is no plan at all. */
@@ -70,11 +78,12 @@ final class CoverSearch {
     void begin(StopSignal stop) {
         size();
         Node top = Node.root(cover, firstPrices());
-        offer(repair.plan(top.prices, fallback));
+        offer(repair.plan(top.prices, new double[cover.hires.length][cover.days], fallback));
         long bound = Long.MIN_VALUE / 4;
         double[] at = top.prices;
         for (int step = 0; step < ROOT_STEPS && (step == 0 || !stop.stopped()); step += ROOT_CHUNK) {
             Prices.Raised raised = prices.raise(top, ROOT_CHUNK, target(bound), goal(), stop::stopped);
+            offer(raised.plan());
             boolean slow = step > 100 && raised.bound() - bound < Math.max(1, Math.abs(bound) / 3_000);
             if (raised.bound() > bound) {
                 bound = raised.bound();
@@ -85,8 +94,15 @@ final class CoverSearch {
                 break;
             }
             top = top.priced(at, bound);
+            if (best.isPresent()) {
+                prices.forget(top, at, goal() - bound);
+            }
         }
         top = top.priced(at, bound);
+        for (int[] bundle : prices.bundles()
+                .subList(0, Math.min(MOST_BUNDLES, prices.bundles().size()))) {
+            offer(repair.plan(at, prices.likely(top), bundle));
+        }
         if (bound >= HoldPath.NONE / 2) {
             impossible = best.isEmpty();
             return;
@@ -101,11 +117,12 @@ final class CoverSearch {
     /** Goes on until the plan is proved, the signal comes or so much more work is done. */
     void run(StopSignal stop, long mostWork) {
         long until = mostWork == Long.MAX_VALUE ? mostWork : work() + mostWork;
-        while (!open.isEmpty() && !stop.stopped() && work() < until) {
-            Node node = open.poll();
+        while (!done() && !stop.stopped() && work() < until) {
+            Node node = next.orElseGet(open::poll);
+            next = Optional.empty();
             if (node.bound > goal()) {
-                open.clear();
-                return;
+                open.removeIf(other -> other.bound > goal());
+                continue;
             }
             long before = goal();
             expand(node, stop);
@@ -123,17 +140,18 @@ final class CoverSearch {
 
     private void expand(Node parent, StopSignal stop) {
         Node node = parent.priced(parent.prices, parent.bound);
-        if (!reachable(node)) {
+        if (!reach.settle(node)) {
             return;
         }
         Prices.Raised raised = prices.raise(node, NODE_STEPS, target(parent.bound), goal(), stop::stopped);
         long bound = Math.max(raised.bound(), parent.bound);
+        offer(raised.plan());
         mend(raised.prices(), node);
         if (bound > goal()) {
             return;
         }
         node = node.priced(raised.prices(), bound);
-        if (prices.settle(node, raised.prices(), goal() - raised.bound()) && !reachable(node)) {
+        if (prices.settle(node, raised.prices(), goal() - raised.bound()) && !reach.settle(node)) {
             return;
         }
         split(node);
@@ -150,9 +168,9 @@ final class CoverSearch {
 
     private void mend(double[] at, Node node) {
         prices.value(node, at);
-        int[] made = prices.bought();
-        Optional<Found> plan = repair.plan(at, made);
-        offer(plan.isPresent() ? plan : repair.plan(at, fallback));
+        double[][] likely = prices.likely(node);
+        Optional<Found> plan = repair.plan(at, likely, prices.bought());
+        offer(plan.isPresent() ? plan : repair.plan(at, likely, fallback));
     }
 
     private void offer(Optional<Found> plan) {
@@ -192,36 +210,6 @@ final class CoverSearch {
         return first;
     }
 
-    /** Whether what is left open can still cover everything. */
-    private boolean reachable(Node node) {
-        int[][] most = new int[cover.demand.length][cover.days];
-        for (Node.Group group : node.groups) {
-            Cover.Hire hire = cover.hires[group.hire];
-            for (int i = 0; i < hire.slots.length; i++) {
-                for (int day = 0; day < cover.days; day++) {
-                    if (group.state[day] != HoldPath.IDLE) {
-                        most[hire.slots[i]][day] += group.copies * hire.serves[i][day];
-                    }
-                }
-            }
-        }
-        for (int b = 0; b < cover.buys.length; b++) {
-            for (int i = 0; i < cover.buys[b].slots.length; i++) {
-                for (int day = 0; day < cover.days; day++) {
-                    most[cover.buys[b].slots[i]][day] += node.most[b] * cover.buys[b].serves[i][day];
-                }
-            }
-        }
-        for (int slot = 0; slot < most.length; slot++) {
-            for (int day = 0; day < cover.days; day++) {
-                if (most[slot][day] < cover.demand[slot][day]) {
-                    return false;
-                }
-            }
-        }
-        return true;
-    }
-
     private void split(Node node) {
         List<Node> children = new ArrayList<>();
         int buy = unsurePurchase(node);
@@ -229,13 +217,18 @@ final class CoverSearch {
             int low = Math.min(node.most[buy] - 1, Math.max(node.least[buy], (int) Math.floor(prices.made[buy])));
             children.add(node.branchPurchase(buy, low + 1, node.most[buy]));
             children.add(node.branchPurchase(buy, node.least[buy], low));
+            if (prices.made[buy] - low < 0.5) {
+                Collections.reverse(children);
+            }
         } else {
             splitDay(node, children);
         }
         if (children.isEmpty()) {
             close(node);
+        } else {
+            next = Optional.of(children.get(0));
+            open.addAll(children.subList(1, children.size()));
         }
-        open.addAll(children);
     }
 
     private int unsurePurchase(Node node) {
@@ -275,6 +268,9 @@ final class CoverSearch {
             int held = Math.min(copies, Math.max(1, (int) Math.ceil(prices.held[group][unsure] * copies)));
             children.add(node.branch(group, unsure, held, HoldPath.HELD));
             children.add(node.branch(group, unsure, copies - held + 1, HoldPath.IDLE));
+            if (prices.held[group][unsure] * copies < held - 0.5) {
+                Collections.reverse(children);
+            }
             return;
         }
         for (int b = 0; b < cover.buys.length && children.isEmpty(); b++) {

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 
 /**
@@ -17,7 +18,9 @@ import java.util.TreeMap;
  */
 final class Parts {
     final Resolved resolved;
-    final Scale scale;
+    private Optional<Scale> scale = Optional.empty();
+    private final List<Rental> renting;
+    private final List<Purchase> useful;
 
     /** How many of each purchase, by its place in the question, are made whatever else. */
     final int[] sure;
@@ -61,12 +64,11 @@ final class Parts {
         if (!cashBinds) {
             affordable.stream().filter(p -> p.netCost().signum() < 0).forEach(this::buyAll);
         }
-        List<Purchase> useful = affordable.stream()
+        useful = affordable.stream()
                 .filter(p -> worthBuying(p) > 0 && (cashBinds || p.netCost().signum() >= 0))
                 .toList();
-        List<Rental> renting = resolved.rentals.stream().filter(this::useful).toList();
-        scale = renting.stream().allMatch(Rental::small) ? scale(renting, useful) : coarse(renting, useful);
-        split(renting, useful);
+        renting = resolved.rentals.stream().filter(this::useful).toList();
+        split();
     }
 
     /** How many can be worth buying: all that pay for themselves, otherwise what a slot can use at a time. */
@@ -112,11 +114,20 @@ final class Parts {
         return atATime(rental.offer.covers(), 0) > 0;
     }
 
-    private Scale scale(List<Rental> renting, List<Purchase> useful) {
+    /** The units of the searches on these parts. */
+    Scale scale() {
+        if (scale.isEmpty()) {
+            boolean small = renting.stream().allMatch(Rental::small);
+            scale = Optional.of(scaleBy(small ? BigInteger.ONE : common()));
+        }
+        return scale.get();
+    }
+
+    private Scale scaleBy(BigInteger common) {
         BigInteger largest = BigInteger.ONE;
         BigInteger sum = BigInteger.ONE;
         for (Rental rental : renting) {
-            BigInteger one = rental.pricing().largestTotal();
+            BigInteger one = rental.largest;
             largest = largest.max(one);
             sum = sum.add(one.multiply(BigInteger.valueOf(worthHolding(rental))));
         }
@@ -133,14 +144,28 @@ final class Parts {
         }
         // A slot-day's price may rise to what the dearest period costs.
         BigInteger prices = largest.multiply(BigInteger.valueOf(needs));
-        return Scale.forSumsUpTo(sum.max(prices).shiftLeft(2));
+        return Scale.forSumsUpTo(sum.max(prices).shiftLeft(2), common);
     }
 
-    private Scale coarse(List<Rental> renting, List<Purchase> useful) {
-        return new Scale(Math.min(0, scale(renting, useful).shift()));
+    /** What divides every cost: enormous amounts are often multiples of something large. */
+    private BigInteger common() {
+        BigInteger common = BigInteger.ZERO;
+        for (Purchase purchase : useful) {
+            common = common.gcd(purchase.netCost());
+        }
+        for (Rental rental : renting) {
+            for (int first = 0; first < rental.windowEnd.length && !common.equals(BigInteger.ONE); first++) {
+                if (rental.windowEnd[first] >= 0) {
+                    for (BigInteger total : rental.pricing().totalsFrom(first, rental.windowEnd[first])) {
+                        common = total == null ? common : common.gcd(total);
+                    }
+                }
+            }
+        }
+        return common.max(BigInteger.ONE);
     }
 
-    private void split(List<Rental> renting, List<Purchase> useful) {
+    private void split() {
         int[] head = new int[demand.length];
         Arrays.setAll(head, slot -> slot);
         Map<String, Integer> firstByStock = new TreeMap<>();
@@ -162,10 +187,10 @@ final class Parts {
         if (cashBinds) {
             join(head, competing);
         }
-        gather(head, renting, useful);
+        gather(head);
     }
 
-    private void gather(int[] head, List<Rental> renting, List<Purchase> useful) {
+    private void gather(int[] head) {
         int moneyPart = cashBinds
                 ? useful.stream()
                         .flatMap(p -> slots(p.offer().covers()).stream())
@@ -244,7 +269,7 @@ final class Parts {
                 .map(rental -> hire(part, rental, needs, things))
                 .toArray(Cover.Hire[]::new);
         Cover.Buy[] buys = part.purchases().stream()
-                .map(purchase -> buy(part, purchase, needs, scale.of(purchase.netCost())))
+                .map(purchase -> buy(part, purchase, needs, scale().of(purchase.netCost())))
                 .toArray(Cover.Buy[]::new);
         int[] stock = things.stream()
                 .mapToInt(thing -> resolved.question.stock().getOrDefault(thing, 0))
@@ -281,7 +306,8 @@ final class Parts {
     }
 
     private Periods.Rows rows(Rental rental) {
-        if (rental.small() && scale.exact()) {
+        int shift = scale().shift();
+        if (rental.small() && scale().exact() && scale().common().equals(BigInteger.ONE)) {
             PeriodCosts costs = rental.costs();
             return (first, into) -> {
                 int last = rental.windowEnd[first];
@@ -290,7 +316,7 @@ final class Parts {
                 }
                 costs.totalsFrom(first, last, into);
                 for (int i = 0; i <= last - first; i++) {
-                    into[i] = into[i] >= PeriodCosts.NONE ? into[i] : into[i] << scale.shift();
+                    into[i] = into[i] >= PeriodCosts.NONE ? into[i] : into[i] << shift;
                 }
                 return last - first + 1;
             };
@@ -303,7 +329,7 @@ final class Parts {
             var totals = rental.pricing().totalsFrom(first, last);
             for (int i = 0; i < totals.length; i++) {
                 BigInteger total = totals[i];
-                into[i] = total == null ? PeriodCosts.NONE : scale.of(total);
+                into[i] = total == null ? PeriodCosts.NONE : scale().of(total);
             }
             return totals.length;
         };

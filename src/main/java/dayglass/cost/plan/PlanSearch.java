@@ -7,6 +7,7 @@ import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 
 /** The search for the least plan of one question, part by part. It can be stopped and gone on with. */
@@ -25,7 +26,7 @@ final class PlanSearch {
     /** What is known of one part: a best plan and a bound, exact amounts in minor units. */
     private sealed interface PartSearch permits Solved, Searched {}
 
-    private record Solved(List<Held> held, int buy) implements PartSearch {}
+    private record Solved(List<Held> held, int buy, BigInteger cost) implements PartSearch {}
 
     private record Searched(Parts.Part part, CoverSearch search, Cover cover) implements PartSearch {}
 
@@ -103,7 +104,36 @@ final class PlanSearch {
                 return Optional.empty();
             }
         }
-        return impossible ? Optional.empty() : Optional.of(Plan.priced(resolved, held, List.of(bought)));
+        if (impossible) {
+            return Optional.empty();
+        }
+        boolean exact = searches.stream().allMatch(Solved.class::isInstance)
+                || parts.scale().exact();
+        return Optional.of(
+                exact ? new Plan(held, List.of(bought), cost()) : Plan.priced(resolved, held, List.of(bought)));
+    }
+
+    private BigInteger cost() {
+        BigInteger sum = sureCost();
+        for (PartSearch each : searches) {
+            sum = sum.add(
+                    each instanceof Searched searched
+                            ? parts.scale()
+                                    .minorFrom(searched.search()
+                                            .best()
+                                            .orElseThrow()
+                                            .cost())
+                            : ((Solved) each).cost());
+        }
+        return sum;
+    }
+
+    private BigInteger sureCost() {
+        BigInteger sum = BigInteger.ZERO;
+        for (Purchase purchase : resolved.purchases) {
+            sum = sum.add(purchase.netCost().multiply(BigInteger.valueOf(parts.sure[purchase.index()])));
+        }
+        return sum;
     }
 
     private static boolean add(Searched searched, List<Held> held, Integer[] bought) {
@@ -121,22 +151,12 @@ final class PlanSearch {
 
     /** No plan costs less than this, in minor units. */
     BigInteger bound() {
-        BigInteger sum = Plan.priced(
-                        resolved, List.of(), Arrays.stream(parts.sure).boxed().toList())
-                .total();
+        BigInteger sum = sureCost();
         for (PartSearch each : searches) {
-            if (each instanceof Searched searched) {
-                sum = sum.add(parts.scale.minorFrom(searched.search().bound()));
-            } else {
-                Solved solved = (Solved) each;
-                Integer[] bought =
-                        Arrays.stream(new int[parts.sure.length]).boxed().toArray(Integer[]::new);
-                if (solved.buy() >= 0) {
-                    bought[solved.buy()] = 1;
-                }
-                sum = sum.add(
-                        Plan.priced(resolved, solved.held(), List.of(bought)).total());
-            }
+            sum = sum.add(
+                    each instanceof Searched searched
+                            ? parts.scale().minorFrom(searched.search().bound())
+                            : ((Solved) each).cost());
         }
         return sum;
     }
@@ -144,10 +164,8 @@ final class PlanSearch {
     private Optional<Solved> oneSlot(Parts.Part part) {
         boolean single = part.slots().size() == 1
                 && Arrays.stream(parts.demand[part.slots().get(0)]).allMatch(count -> count <= 1)
-                && part.rentals().stream()
-                        .allMatch(r -> r.small() && r.offer.draws().isEmpty())
-                && part.purchases().stream()
-                        .allMatch(p -> p.netCost().signum() >= 0 && p.netCost().bitLength() < 58);
+                && part.rentals().stream().allMatch(r -> r.offer.draws().isEmpty())
+                && part.purchases().stream().allMatch(p -> p.netCost().signum() >= 0);
         if (!single) {
             return Optional.empty();
         }
@@ -155,6 +173,19 @@ final class PlanSearch {
         for (int day = 0; day < need.length; day++) {
             need[day] = parts.demand[part.slots().get(0)][day] > 0;
         }
+        boolean small = part.rentals().stream().allMatch(Rental::small)
+                && part.purchases().stream().allMatch(p -> p.netCost().bitLength() < 58);
+        return small
+                ? small(part, need)
+                : new OneSlotExact(need, part.rentals())
+                        .solve(part.purchases())
+                        .map(found -> new Solved(
+                                found.held(),
+                                found.buy(),
+                                Objects.requireNonNull(found.cost(), "everything can be covered")));
+    }
+
+    private static Optional<Solved> small(Parts.Part part, boolean[] need) {
         List<OneSlot.Offer> offers = new ArrayList<>();
         for (Rental rental : part.rentals()) {
             offers.add(new OneSlot.Offer(
@@ -163,7 +194,9 @@ final class PlanSearch {
         List<OneSlot.Buyable> buys = part.purchases().stream()
                 .map(p -> new OneSlot.Buyable(p.index(), p.netCost().longValueExact(), p.from()))
                 .toList();
-        return new OneSlot(need).solve(offers, buys).map(found -> new Solved(found.held(), found.buy()));
+        return new OneSlot(need)
+                .solve(offers, buys)
+                .map(found -> new Solved(found.held(), found.buy(), BigInteger.valueOf(found.cost())));
     }
 
     /**
@@ -222,7 +255,7 @@ final class PlanSearch {
         for (Cover.Buy buy : cover.buys) {
             step = common(step, Math.abs(buy.cost));
         }
-        long least = parts.scale.exact() ? 1L << parts.scale.shift() : 1;
+        long least = parts.scale().exact() ? 1L << parts.scale().shift() : 1;
         for (Cover.Hire hire : cover.hires) {
             for (int at = 0; at < hire.periods.size() && step != least; at++) {
                 step = common(step, hire.periods.cost[at]);

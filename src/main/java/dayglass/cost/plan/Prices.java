@@ -1,6 +1,13 @@
 package dayglass.cost.plan;
 
+import dayglass.cost.plan.Cover.Found;
+import dayglass.cost.plan.Cover.Held;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.function.BooleanSupplier;
 
 /**
@@ -16,6 +23,7 @@ import java.util.function.BooleanSupplier;
 final class Prices {
     private static final double KEPT_OF_DIRECTION = 0.6;
     private static final double AVERAGE_STEP = 0.12;
+    private static final int MOST_BUNDLES = 200;
 
     private final Cover cover;
     private final HoldPath path;
@@ -37,7 +45,10 @@ final class Prices {
     /** The paths of the last valuation, by group: which days are held. */
     boolean[][] holding = new boolean[0][];
 
+    /** Valuations so far, a measure of work. */
     long steps;
+
+    private final Map<List<Integer>, Integer> bundles = new LinkedHashMap<>();
 
     Prices(Cover cover) {
         this.cover = cover;
@@ -62,10 +73,17 @@ final class Prices {
     static final class Raised {
         private final double[] prices;
         private final long bound;
+        private final Optional<Found> plan;
 
-        Raised(double[] prices, long bound) {
+        Raised(double[] prices, long bound, Optional<Found> plan) {
             this.prices = prices;
             this.bound = bound;
+            this.plan = plan;
+        }
+
+        /** The best plan that the offers' own choices made up on the way. */
+        Optional<Found> plan() {
+            return plan;
         }
 
         double[] prices() {
@@ -88,12 +106,18 @@ final class Prices {
         double[] prices = node.prices.clone();
         double[] best = prices.clone();
         long bound = Long.MIN_VALUE;
+        Optional<Found> plan = Optional.empty();
         double length = 1.2;
         int sinceBetter = 0;
         Arrays.fill(direction, 0);
         for (int step = 0; step < most; step++) {
             long value = value(node, prices);
             average(step == 0);
+            if (value < HoldPath.NONE
+                    && covered()
+                    && (plan.isEmpty() || cost(value) < plan.get().cost())) {
+                plan = Optional.of(plan(node, cost(value)));
+            }
             if (value > bound) {
                 sinceBetter = value - bound > Math.abs(bound) / 20_000 ? 0 : sinceBetter + 1;
                 bound = value;
@@ -116,7 +140,7 @@ final class Prices {
                 break;
             }
         }
-        return new Raised(best, bound);
+        return new Raised(best, bound, plan);
     }
 
     /** The bound that these prices give, the paths behind it left in {@link #holding}. */
@@ -148,6 +172,36 @@ final class Prices {
             serve(hire, group.copies, days);
         }
         return cover.buys.length == 0 ? value : value - purchases(node);
+    }
+
+    /** Whether the offers' choices of the last valuation are a plan by themselves. */
+    private boolean covered() {
+        for (int row = 0; row < rows; row++) {
+            if (surplus[row] < 0) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** What the choices of the last valuation cost: prices were paid for more than was needed. */
+    private long cost(long value) {
+        long cost = value;
+        for (int row = 0; row < rows; row++) {
+            cost += whole[row] * surplus[row];
+        }
+        return cost;
+    }
+
+    private Found plan(Node node, long cost) {
+        List<Held> periods = new ArrayList<>();
+        for (Node.Group group : node.groups) {
+            path.solve(cover.hires[group.hire].periods, group.state, reward[group.hire]);
+            for (int copy = 0; copy < group.copies; copy++) {
+                path.visit((first, last) -> periods.add(new Held(group.hire, first, last)));
+            }
+        }
+        return new Found(periods, Arrays.stream(mix.counts()).boxed().toList(), cost);
     }
 
     private void prepare(Node node) {
@@ -248,6 +302,29 @@ final class Prices {
         for (int b = 0; b < made.length; b++) {
             made[b] += share * (mix.counts()[b] - made[b]);
         }
+        if (made.length > 0 && bundles.size() < MOST_BUNDLES) {
+            bundles.merge(Arrays.stream(mix.counts()).boxed().toList(), 1, Integer::sum);
+        }
+    }
+
+    /** How large a part of its copies each offer held on each day of late, 0 to 1. */
+    double[][] likely(Node node) {
+        double[][] likely = new double[cover.hires.length][cover.days];
+        for (int g = 0; g < node.groups.length; g++) {
+            Node.Group group = node.groups[g];
+            for (int day = 0; day < cover.days; day++) {
+                likely[group.hire][day] += held[g][day] * group.copies / cover.hires[group.hire].copies;
+            }
+        }
+        return likely;
+    }
+
+    /** The bundles of purchases that paid at some prices, the most frequent first. */
+    List<int[]> bundles() {
+        return bundles.entrySet().stream()
+                .sorted(Map.Entry.<List<Integer>, Integer>comparingByValue().reversed())
+                .map(entry -> entry.getKey().stream().mapToInt(count -> count).toArray())
+                .toList();
     }
 
     /** One step; false where nothing pulls any more. */

@@ -12,8 +12,11 @@ import java.util.Optional;
  * rise until nothing is open; then each copy gives back what the others cover.
  */
 final class Repair {
-    private static final int MOST_ROUNDS = 14;
+    private static final int MOST_ROUNDS = 20;
     private static final int MOST_SWEEPS = 6;
+    private static final double RISE = 1.35;
+    private static final double SHY = 0.85;
+    private static final double EAGER = 0.3;
 
     private final Cover cover;
     private final HoldPath path;
@@ -56,16 +59,17 @@ final class Repair {
      * Makes a plan, or none where these prices lead to none.
      *
      * @param prices by slot and day
+     * @param likely how sure the relaxation is of each offer's days, 0 to 1: those days are paid a little more
      * @param purchases how many of each to begin with, within the cash limit
      */
-    Optional<Found> plan(double[] prices, int[] purchases) {
+    Optional<Found> plan(double[] prices, double[][] likely, int[] purchases) {
         clear(purchases);
         double[] rising = prices.clone();
         double floor =
                 Arrays.stream(rising, 0, cover.demand.length * cover.days).max().orElse(0) / 50 + 1;
         for (int round = 0; round < MOST_ROUNDS && !(round > 0 && covered()); round++) {
             for (int copy = 0; copy < hireOf.length; copy++) {
-                improve(copy, rising);
+                improve(copy, rising, likely[hireOf[copy]]);
             }
             raise(rising, floor);
         }
@@ -123,14 +127,14 @@ final class Repair {
             for (int day = 0; day < cover.days; day++) {
                 if (open[slot][day] > 0) {
                     int row = slot * cover.days + day;
-                    prices[row] = Math.min(highest, prices[row] * 1.7 + floor);
+                    prices[row] = Math.min(highest, prices[row] * RISE + floor);
                 }
             }
         }
     }
 
     /** Lets one copy choose its days anew, paid by the price of what would be open without it. */
-    private void improve(int copy, double[] prices) {
+    private void improve(int copy, double[] prices, double[] likely) {
         Cover.Hire hire = cover.hires[hireOf[copy]];
         release(copy);
         Arrays.fill(reward, 0);
@@ -139,7 +143,7 @@ final class Repair {
             for (int day = 0; day < cover.days; day++) {
                 int useful = Math.min(hire.serves[i][day], open[slot][day]);
                 if (useful > 0) {
-                    reward[day] += (long) (useful * prices[slot * cover.days + day]);
+                    reward[day] += (long) (useful * prices[slot * cover.days + day] * (SHY + EAGER * likely[day]));
                 }
             }
         }

@@ -10,6 +10,7 @@ import dayglass.cost.rental.RentalTerms;
 import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -43,6 +44,9 @@ final class Resolved {
         private final boolean small;
         private Optional<PeriodPricing> pricing = Optional.empty();
 
+        /** An amount that no period of it passes, in minor units. */
+        final BigInteger largest;
+
         Rental(int index, Question.Rental offer, int[] windowEnd, Schedule schedule) {
             this.index = index;
             this.offer = offer;
@@ -54,7 +58,8 @@ final class Resolved {
                     || terms.extraDay().isPresent()
                     || terms.blocks().stream()
                             .anyMatch(block -> block.startsOn().isPresent());
-            small = PeriodCosts.fit(terms, schedule);
+            largest = pricing().largestTotal();
+            small = PeriodCosts.fit(largest);
         }
 
         /** Whether its totals may be reckoned in {@code long}. */
@@ -238,16 +243,64 @@ final class Resolved {
         for (int slot = 0; slot < open.length; slot++) {
             missing[slot] = open[slot].clone();
         }
+        List<Rental> drawing = new ArrayList<>();
         for (Rental rental : rentals) {
-            boolean[] holdable = holdable(rental);
-            take(missing, rental.offer.covers(), rental.offer.copies(), holdable);
+            if (rental.offer.draws().isEmpty()) {
+                take(missing, rental.offer.covers(), rental.offer.copies(), holdable(rental));
+            } else {
+                drawing.add(rental);
+            }
         }
         for (Purchase purchase : counting ? purchases : List.<Purchase>of()) {
             boolean[] there = new boolean[days];
             Arrays.fill(there, Math.max(0, Math.min(purchase.from(), days)), days, true);
             take(missing, purchase.offer().covers(), purchase.copies(), there);
         }
+        takeFromStock(missing, drawing);
         return missing;
+    }
+
+    /** On each day as many of the rentals that share stock are held as the stock allows, for each slot by itself. */
+    private void takeFromStock(int[][] missing, List<Rental> drawing) {
+        List<boolean[]> holdable = drawing.stream().map(this::holdable).toList();
+        for (int day = 0; day < days; day++) {
+            for (int slot = 0; slot < missing.length; slot++) {
+                if (missing[slot][day] > 0) {
+                    List<Rental> there = new ArrayList<>();
+                    for (int i = 0; i < drawing.size(); i++) {
+                        if (holdable.get(i)[day]
+                                && drawing.get(i).offer.covers().containsKey(slots.get(slot))) {
+                            there.add(drawing.get(i));
+                        }
+                    }
+                    int most = mostFromStock(
+                            there, 0, slots.get(slot), missing[slot][day], new HashMap<>(question.stock()));
+                    missing[slot][day] -= Math.min(most, missing[slot][day]);
+                }
+            }
+        }
+    }
+
+    /** The most of a slot that the rentals from {@code at} on can serve together, up to {@code enough}. */
+    private static int mostFromStock(List<Rental> there, int at, String slot, int enough, Map<String, Integer> left) {
+        if (at == there.size() || enough <= 0) {
+            return 0;
+        }
+        Question.Rental offer = there.get(at).offer;
+        int fits = offer.copies();
+        for (Map.Entry<String, Integer> draw : offer.draws().entrySet()) {
+            fits = Math.min(fits, left.getOrDefault(draw.getKey(), 0) / draw.getValue());
+        }
+        int most = 0;
+        for (int count = fits; count >= 0 && most < enough; count--) {
+            int served = count * offer.covers().getOrDefault(slot, 0);
+            Map<String, Integer> rest = new HashMap<>(left);
+            for (Map.Entry<String, Integer> draw : offer.draws().entrySet()) {
+                rest.merge(draw.getKey(), -count * draw.getValue(), Integer::sum);
+            }
+            most = Math.max(most, served + mostFromStock(there, at + 1, slot, enough - served, rest));
+        }
+        return most;
     }
 
     private void take(int[][] missing, Map<String, Integer> covers, int copies, boolean[] days) {
@@ -268,12 +321,13 @@ final class Resolved {
                 .anyMatch(block -> block.startsOn().isEmpty());
         for (int first = 0; first < days; first++) {
             int end = rental.windowEnd[first];
-            if (end < 0 || (anyDay && holdable[first])) {
-                continue;
-            }
-            var totals = rental.pricing().totalsFrom(first, anyDay ? first : end);
-            for (int i = 0; i < totals.length; i++) {
-                holdable[first + i] |= totals[i] != null;
+            if (anyDay) {
+                holdable[first] = end >= 0;
+            } else if (end >= 0) {
+                var totals = rental.pricing().totalsFrom(first, end);
+                for (int i = 0; i < totals.length; i++) {
+                    holdable[first + i] |= totals[i] != null;
+                }
             }
         }
         return holdable;

@@ -73,9 +73,9 @@ public final class PeriodCosts {
         least = new long[days + 1];
     }
 
-    /** Whether every total of these terms is small enough for this class. */
-    public static boolean fit(RentalTerms terms, Schedule schedule) {
-        return new PeriodPricing(terms, schedule).largestTotal().compareTo(MOST) <= 0;
+    /** Whether terms whose totals never pass {@code largestTotal} are small enough for this class. */
+    public static boolean fit(BigInteger largestTotal) {
+        return largestTotal.compareTo(MOST) <= 0;
     }
 
     /** Whether a period that ends earlier never costs more, all else equal: so it is without long-hire discounts. */

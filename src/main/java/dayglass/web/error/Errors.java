@@ -11,6 +11,9 @@ import java.util.logging.Logger;
 
 /** Answers every exception that leaves a handler with a problem document. */
 public final class Errors {
+    /** Where a request keeps the problem that was its answer, for those who show it in another form. */
+    public static final String PROBLEM = "dayglass.problem";
+
     private static final Logger LOG = Logger.getLogger(Errors.class.getName());
 
     private Errors() {}
@@ -25,6 +28,7 @@ public final class Errors {
 
     private static void answer(Context ctx, Refusal refusal) {
         refusal.headers().forEach(ctx::header);
+        ctx.attribute(PROBLEM, refusal.problem());
         ctx.status(refusal.problem().status())
                 .contentType(Problem.MEDIA_TYPE)
                 .result(JsonPrint.bytes(refusal.problem().toJson()));

@@ -127,7 +127,9 @@ class CsvExportTest {
         Costed costed = CostingFixtures.oneRental("EUR", "10.00", text.strip() + "x", "1.00", text);
         CSVRecord row = read(csv(costed.lines(Map.of("pair", text)))).get(0);
         assertEquals("'" + text, row.get("supplier"));
-        assertEquals("'" + text.strip(), row.get("cost code").replaceFirst("^(?!')", "'"));
+        // A code loses the spaces and breaks around it, and with them what made this one dangerous.
+        String code = text.strip();
+        assertEquals(code.equals("text") ? code : "'" + code, row.get("cost code"));
         row.toList()
                 .forEach(cell -> assertFalse(cell.matches("(?s)[\\s\\p{Z}\\p{Cf}]*[=+@\uFF1D\uFF0B\uFF20].*"), cell));
     }

@@ -144,6 +144,19 @@ class XlsxExportTest {
     }
 
     @Test
+    void datesAndAmountsFitTheirColumns() throws IOException {
+        CostingLines lines = CostingFixtures.oneRental("EUR", "999999999999.99", "", "", "Fell Optical")
+                .lines(Map.of());
+        try (XSSFWorkbook book = read(lines)) {
+            Sheet sheet = book.getSheetAt(0);
+            Row headings = sheet.getRow(0);
+            // In 256ths of a character, as Apache POI tells it.
+            assertTrue(sheet.getColumnWidth(column(headings, "date")) >= 256 * "2027-04-05".length());
+            assertTrue(sheet.getColumnWidth(column(headings, "hire")) >= 256 * "999,999,999,999.99".length());
+        }
+    }
+
+    @Test
     void nothingPayableStillHasATotal() throws IOException {
         try (XSSFWorkbook book = read(CostingFixtures.ownedOnly().lines(Map.of()))) {
             assertEquals(new BigDecimal("0.00"), raw(book.getSheetAt(0).getRow(1), "total"));

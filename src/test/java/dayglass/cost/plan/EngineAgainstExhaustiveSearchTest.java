@@ -21,7 +21,7 @@ class EngineAgainstExhaustiveSearchTest {
             long seed = (long) batch * QUESTIONS_A_BATCH + index;
             Question question = RandomQuestions.small(seed);
             ExhaustiveSearch.Findings found = ExhaustiveSearch.of(question);
-            planned += LeastCost.solve(question, StopSignal.NEVER)
+            planned += LeastCost.solve(question, Questions.patience())
                     .fold(
                             plan -> agree(question, found, plan.answer()),
                             impossible -> agree(question, found, impossible),

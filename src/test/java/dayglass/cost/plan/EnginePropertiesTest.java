@@ -150,7 +150,7 @@ class EnginePropertiesTest {
     }
 
     private static <T> Optional<T> solve(Question question, Function<Answer, T> part) {
-        return LeastCost.solve(question, StopSignal.NEVER)
+        return LeastCost.solve(question, Questions.patience())
                 .fold(
                         planned -> {
                             assertTrue(planned.answer().optimal(), question.job() + ": proved");

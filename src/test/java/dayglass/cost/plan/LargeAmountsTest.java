@@ -24,7 +24,7 @@ class LargeAmountsTest {
 
     /** Each add-on is ten times everything before it, so that k of them make the hire 11 to the k times as much. */
     @ParameterizedTest
-    @CsvSource({"1, 0, 3", "1, 1, 30", "20, 3, 30", "20, 12, 1100"})
+    @CsvSource({"1, 0, 3", "1, 1, 30", "20, 3, 30", "20, 12, 60", "1, 12, 1100"})
     void amountsNeverOverflow(int copies, int addOns, int days) {
         List<AddOn> chain = new ArrayList<>();
         List<String> names = new ArrayList<>(List.of(AddOn.HIRE, AddOn.TRIP));

@@ -183,15 +183,9 @@ public final class PlanBenchmark {
     private Timed once(Question question) {
         long begun = System.nanoTime();
         long until = begun + settings.engineLimit().toNanos();
-        Costing costing = LeastCost.solve(question, () -> System.nanoTime() - until > 0);
+        Optional<LeastCost.Best> best = LeastCost.best(question, () -> System.nanoTime() - until > 0);
         long nanos = System.nanoTime() - begun;
-        return costing.fold(
-                plan -> new Timed(
-                        nanos,
-                        Optional.of(plan.answer().total()),
-                        Optional.of(plan.answer().lowerBound())),
-                impossible -> new Timed(nanos, Optional.empty(), Optional.empty()),
-                outOfTime -> new Timed(nanos, Optional.empty(), Optional.empty()));
+        return new Timed(nanos, best.map(LeastCost.Best::total), best.map(LeastCost.Best::lowerBound));
     }
 
     private void warmUpSolvers() {

@@ -1,0 +1,108 @@
+package dayglass.web.page;
+
+import dayglass.base.Fault;
+import dayglass.base.Stored;
+import dayglass.cost.plan.Answer;
+import dayglass.planning.KeptCosting;
+import dayglass.web.page.form.Form;
+import dayglass.web.page.picture.Words;
+import dayglass.wire.costing.AnswerReader;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+/** A kept costing as pictures and lines, and two of them side by side. */
+final class CostingPages {
+    private static final DateTimeFormatter MOMENT =
+            DateTimeFormatter.ofPattern("EEE d MMM uuuu, HH:mm", Locale.ENGLISH);
+
+    private final PageSources sources;
+    private final Html html;
+
+    CostingPages(PageSources sources, Html html) {
+        this.sources = sources;
+        this.html = html;
+    }
+
+    void route(RoutesConfig routes) {
+        routes.get("/costings/{id}", this::show);
+        routes.get("/costings/{id}/request.json", ctx -> download(ctx, find(ctx, "id"), "request"));
+        routes.get("/costings/{id}/answer.json", ctx -> download(ctx, find(ctx, "id"), "answer"));
+        for (LinePages.LineFile file : LinePages.LineFile.values()) {
+            routes.get("/costings/{id}/" + file.path, ctx -> lines(ctx, file));
+        }
+        routes.get("/costings/{id}/beside/{other}", this::beside);
+    }
+
+    private Stored<KeptCosting.Id, KeptCosting> find(Context ctx, String name) {
+        return sources.costings()
+                .find(new KeptCosting.Id(Requests.number(ctx, name)))
+                .orElseThrow(() -> Requests.missing(ctx));
+    }
+
+    private void show(Context ctx) {
+        html.render(ctx, "costing.jte", Map.of("page", view(find(ctx, "id")), "codes", Form.EMPTY));
+    }
+
+    private void lines(Context ctx, LinePages.LineFile file) {
+        Stored<KeptCosting.Id, KeptCosting> costing = find(ctx, "id");
+        Form form = LinePages.form(ctx);
+        List<Fault> faults = LinePages.faults(form, costing.facts());
+        if (faults.isEmpty()) {
+            LinePages.send(ctx, costing, file, form);
+        } else {
+            html.renderFaulty(ctx, "costing.jte", Map.of("page", view(costing), "codes", form.with(faults)));
+        }
+    }
+
+    private CostingView view(Stored<KeptCosting.Id, KeptCosting> kept) {
+        KeptCosting.Summary summary = kept.facts().summary();
+        return CostingView.of(
+                kept.id().number(),
+                summary.job().map(job -> "/jobs/" + job.number()).orElse(""),
+                "Made " + moment(summary.createdAt()) + " by engine " + summary.engineVersion() + ".",
+                kept.facts().question(),
+                answer(kept.facts()));
+    }
+
+    private String moment(Instant instant) {
+        ZoneId zone = sources.clock().getZone();
+        return MOMENT.format(instant.atZone(zone)) + " (" + zone + ")";
+    }
+
+    static Answer answer(KeptCosting costing) {
+        return AnswerReader.read(costing.answer().json());
+    }
+
+    private static void download(Context ctx, Stored<KeptCosting.Id, KeptCosting> costing, String which) {
+        String text = which.equals("request")
+                ? costing.facts().request().json()
+                : costing.facts().answer().json();
+        ctx.contentType("application/json")
+                .header(
+                        "Content-Disposition",
+                        "attachment; filename=\"costing-" + costing.id().number() + "-" + which + ".json\"")
+                .result(text);
+    }
+
+    private void beside(Context ctx) {
+        Stored<KeptCosting.Id, KeptCosting> before = find(ctx, "id");
+        Stored<KeptCosting.Id, KeptCosting> after = find(ctx, "other");
+        Answer old = answer(before.facts());
+        Answer now = answer(after.facts());
+        boolean comparable = old.total().currency().equals(now.total().currency());
+        html.render(
+                ctx,
+                "beside.jte",
+                Map.of(
+                        "before", view(before),
+                        "after", view(after),
+                        "difference", comparable ? Words.difference(old.total(), now.total()) : "in another currency",
+                        "changes", ChangeRow.of(before.facts(), after.facts())));
+    }
+}

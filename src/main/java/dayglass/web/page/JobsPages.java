@@ -1,0 +1,165 @@
+package dayglass.web.page;
+
+import dayglass.base.Currency;
+import dayglass.base.DateRange;
+import dayglass.base.Fault;
+import dayglass.base.Outcome;
+import dayglass.base.Percent;
+import dayglass.base.Problem;
+import dayglass.base.Stored;
+import dayglass.cost.DayUse;
+import dayglass.cost.Schedule;
+import dayglass.cost.plan.Question;
+import dayglass.job.Job;
+import dayglass.web.page.form.Form;
+import dayglass.wire.Decimals;
+import dayglass.wire.Json;
+import dayglass.wire.Reader;
+import dayglass.wire.Readers;
+import dayglass.wire.costing.CostingRequestReader;
+import dayglass.wire.costing.NeedsReader;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.UploadedFile;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** The list of jobs, and how a job is made, copied, imported and removed. */
+final class JobsPages {
+    private final PageSources sources;
+    private final Html html;
+
+    JobsPages(PageSources sources, Html html) {
+        this.sources = sources;
+        this.html = html;
+    }
+
+    void route(RoutesConfig routes) {
+        routes.get("/", ctx -> html.render(ctx, "jobs.jte", model(Form.EMPTY, Form.EMPTY)));
+        routes.post("/jobs", this::create);
+        routes.post("/jobs/import", this::importFile);
+        routes.post("/jobs/{id}/copy", this::copy);
+        routes.get("/jobs/{id}/remove", this::askToRemove);
+        routes.post("/jobs/{id}/remove", this::remove);
+    }
+
+    private Map<String, Object> model(Form create, Form imported) {
+        List<JobCard> cards = new ArrayList<>();
+        for (Stored<Job.Id, Job> job : Requests.all(sources.jobs())) {
+            cards.add(0, JobCard.of(job, sources.costings().latestOf(job.id())));
+        }
+        return Map.of("jobs", cards, "create", create, "imported", imported);
+    }
+
+    private void create(Context ctx) {
+        Form form = Requests.form(ctx);
+        List<Fault> faults = new ArrayList<>();
+        Optional<String> name = read(form, "name", Readers.name(), faults);
+        Optional<Currency> currency = read(form, "currency", Decimals.currency(), faults);
+        Optional<LocalDate> first = read(form, "firstDay", Readers.date(), faults);
+        Optional<String> slot = read(form, "slot", Readers.name(), faults);
+        if (!faults.isEmpty()) {
+            html.renderFaulty(ctx, "jobs.jte", model(form.with(faults), Form.EMPTY));
+            return;
+        }
+        DateRange day = DateRange.inclusive(first.orElseThrow(), first.orElseThrow());
+        Job job = new Job(
+                name.orElseThrow(),
+                currency.orElseThrow(),
+                Percent.ZERO,
+                Optional.empty(),
+                new Schedule(List.of(new Schedule.Span(day, DayUse.SHOOT))),
+                List.of(new Question.Need(slot.orElseThrow(), 1, NeedsReader.DEFAULT_ON, List.of())),
+                new Job.Sources(List.of(), List.of(), List.of(), List.of()));
+        finish(ctx, sources.jobs().add(job), problem -> model(form.with(problem), Form.EMPTY));
+    }
+
+    /** A field's value as the wire format reads it; what is wrong with it is told at the field. */
+    static <T> Optional<T> read(Form form, String field, Reader<T> reader, List<Fault> faults) {
+        if (!form.has(field)) {
+            faults.add(new Fault(field, "must be filled in"));
+            return Optional.empty();
+        }
+        return reader.readAt(field, Json.text(form.value(field).strip())).fold(Optional::of, found -> {
+            faults.addAll(found);
+            return Optional.empty();
+        });
+    }
+
+    private void importFile(Context ctx) {
+        Form form = Requests.form(ctx);
+        UploadedFile file = ctx.uploadedFile("file");
+        byte[] text =
+                file == null || file.size() == 0 ? form.value("text").getBytes(StandardCharsets.UTF_8) : bytes(file);
+        Outcome<Stored<Job.Id, Job>> made = CostingRequestReader.read(text)
+                .fold(sources.importJob()::importFrom, faults -> Outcome.refused(Problem.faulty(faults)));
+        finish(
+                ctx,
+                made,
+                problem -> model(
+                        Form.EMPTY,
+                        form.with("text", new String(text, StandardCharsets.UTF_8))
+                                .with(problem)));
+    }
+
+    private static byte[] bytes(UploadedFile file) {
+        try (InputStream content = file.content()) {
+            return content.readAllBytes();
+        } catch (IOException e) {
+            throw new UncheckedIOException("the uploaded file could not be read", e);
+        }
+    }
+
+    private void finish(
+            Context ctx,
+            Outcome<Stored<Job.Id, Job>> made,
+            java.util.function.Function<Problem, Map<String, Object>> again) {
+        made.fold(
+                job -> {
+                    ctx.redirect("/jobs/" + job.id().number(), io.javalin.http.HttpStatus.SEE_OTHER);
+                    return job;
+                },
+                problem -> {
+                    html.renderFaulty(ctx, "jobs.jte", again.apply(problem));
+                    return problem;
+                });
+    }
+
+    private void copy(Context ctx) {
+        Stored<Job.Id, Job> job = Requests.find(ctx, sources.jobs(), Job.Id::new);
+        Stored<Job.Id, Job> copy = Requests.require(
+                sources.copyJob().copy(job.id(), copyName(job.facts().name())));
+        ctx.redirect("/jobs/" + copy.id().number(), io.javalin.http.HttpStatus.SEE_OTHER);
+    }
+
+    private static String copyName(String name) {
+        int[] kept = name.codePoints().limit(190).toArray();
+        return new String(kept, 0, kept.length) + ", copy";
+    }
+
+    private void askToRemove(Context ctx) {
+        Stored<Job.Id, Job> job = Requests.find(ctx, sources.jobs(), Job.Id::new);
+        html.render(
+                ctx,
+                "remove.jte",
+                Map.of(
+                        "what", "the job " + job.facts().name(),
+                        "action", "/jobs/" + job.id().number() + "/remove",
+                        "back", "/jobs/" + job.id().number(),
+                        "version", job.version(),
+                        "place", "jobs"));
+    }
+
+    private void remove(Context ctx) {
+        Job.Id id = new Job.Id(Requests.number(ctx, "id"));
+        Requests.require(sources.jobs().remove(id, Requests.version(Requests.form(ctx))));
+        ctx.redirect("/", io.javalin.http.HttpStatus.SEE_OTHER);
+    }
+}

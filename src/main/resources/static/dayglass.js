@@ -1,0 +1,324 @@
+"use strict";
+
+/* The days of a job: chosen by mouse or keyboard, painted with a use, sent as spans with the form around them. */
+function scheduleEditor(form) {
+  const grid = form.querySelector(".weeks");
+  const status = form.querySelector("#days-status");
+  const field = form.elements.namedItem("schedule");
+  const months = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
+  const weekdays = ["Sun", "Mon", "Tue", "Wed", "Thu", "Fri", "Sat"];
+  const mostDays = 1100;
+  const undone = [];
+  let copied = null;
+  let anchor = null;
+  let focus = null;
+  let dragging = false;
+
+  const frames = () => Array.from(grid.querySelectorAll(".dayframe"));
+  const frameOf = date => grid.querySelector('[data-date="' + date + '"]');
+  const rowOf = frame => frame.closest(".weekrow");
+  const shifted = (date, days) => new Date(Date.parse(date + "T00:00:00Z") + days * 86400000).toISOString().slice(0, 10);
+  const words = date => {
+    const day = new Date(date + "T00:00:00Z");
+    return { weekday: weekdays[day.getUTCDay()], day: day.getUTCDate(), month: months[day.getUTCMonth()], year: day.getUTCFullYear() };
+  };
+
+  function use(frame, name) {
+    const date = words(frame.dataset.date);
+    frame.dataset.use = name;
+    frame.querySelector("rect").setAttribute("fill", "url(#use-" + name + ")");
+    frame.querySelector(".word").textContent = name === "unscheduled" ? "" : name;
+    frame.setAttribute("aria-label", date.weekday + " " + date.day + " " + date.month + " " + date.year + ", " + name);
+  }
+
+  function state() {
+    const days = {};
+    for (const frame of frames()) {
+      if (frame.dataset.use !== "unscheduled") {
+        days[frame.dataset.date] = frame.dataset.use;
+      }
+    }
+    return days;
+  }
+
+  function remember() {
+    undone.push(state());
+    if (undone.length > 200) {
+      undone.shift();
+    }
+  }
+
+  function spans() {
+    const list = [];
+    for (const frame of frames()) {
+      const name = frame.dataset.use;
+      const last = list[list.length - 1];
+      if (name === "unscheduled") {
+        continue;
+      }
+      if (last && last.use === name && shifted(last.to, 1) === frame.dataset.date) {
+        last.to = frame.dataset.date;
+      } else {
+        list.push({ from: frame.dataset.date, to: frame.dataset.date, use: name });
+      }
+    }
+    return list;
+  }
+
+  const saved = JSON.stringify(spans());
+
+  function settle(said) {
+    const list = spans();
+    const changed = JSON.stringify(list) !== saved;
+    field.value = JSON.stringify(list);
+    form.querySelector('[data-do="undo"]').disabled = undone.length === 0;
+    form.querySelector('[data-do="save"]').disabled = !changed || list.length === 0;
+    status.textContent = list.length === 0 ? "A job needs at least one day." : (said ? said + " " : "") + (changed ? "Changed, not saved yet." : "");
+  }
+
+  function chosen() {
+    if (!focus) {
+      return [];
+    }
+    const from = anchor < focus ? anchor : focus;
+    const to = anchor < focus ? focus : anchor;
+    return frames().filter(frame => frame.dataset.date >= from && frame.dataset.date <= to);
+  }
+
+  function choose(date, extend, moveFocus) {
+    focus = date;
+    anchor = extend && anchor ? anchor : date;
+    const range = new Set(chosen());
+    for (const frame of frames()) {
+      frame.setAttribute("aria-selected", range.has(frame) ? "true" : "false");
+      frame.tabIndex = frame.dataset.date === focus ? 0 : -1;
+    }
+    for (const button of form.querySelectorAll("[data-paint]")) {
+      button.disabled = false;
+    }
+    if (moveFocus) {
+      frameOf(date).focus();
+    }
+  }
+
+  function paint(name) {
+    const range = chosen();
+    if (range.length === 0) {
+      return;
+    }
+    remember();
+    range.forEach(frame => use(frame, name));
+    settle(range.length === 1 ? "1 day " + name + "." : range.length + " days " + name + ".");
+  }
+
+  function undo() {
+    const days = undone.pop();
+    if (days) {
+      frames().forEach(frame => use(frame, days[frame.dataset.date] || "unscheduled"));
+      settle("Undone.");
+    }
+  }
+
+  function addWeek(after) {
+    if (frames().length + 7 > mostDays + 14) {
+      settle("A schedule has at most " + mostDays + " days.");
+      return;
+    }
+    const rows = grid.querySelectorAll(".weekrow");
+    const edge = after ? rows[rows.length - 1] : rows[0];
+    const row = edge.cloneNode(true);
+    for (const frame of row.querySelectorAll(".dayframe")) {
+      frame.dataset.date = shifted(frame.dataset.date, after ? 7 : -7);
+      const date = words(frame.dataset.date);
+      frame.querySelector(".when").firstChild.textContent = date.weekday + " " + date.day + " ";
+      frame.querySelector(".month").textContent = date.month;
+      frame.setAttribute("aria-selected", "false");
+      frame.tabIndex = -1;
+      use(frame, "unscheduled");
+    }
+    const monday = words(row.querySelector(".dayframe").dataset.date);
+    row.querySelector(".weekname").textContent = "week of " + monday.day + " " + monday.month;
+    grid.insertBefore(row, after ? null : edge);
+    wire(row);
+    choose(row.querySelector(".dayframe").dataset.date, false, true);
+  }
+
+  function copyOrPaste(row) {
+    const days = Array.from(row.querySelectorAll(".dayframe"));
+    if (!copied) {
+      copied = days.map(frame => frame.dataset.use);
+      copied.row = row;
+      status.textContent = "Week copied: choose the week it goes onto.";
+    } else {
+      if (copied.row !== row) {
+        remember();
+        days.forEach((frame, at) => use(frame, copied[at]));
+      }
+      const done = copied.row !== row;
+      copied = null;
+      settle(done ? "Week copied." : "");
+    }
+    nameCopies();
+  }
+
+  function nameCopies() {
+    for (const row of grid.querySelectorAll(".weekrow")) {
+      const button = row.querySelector("[data-week]");
+      if (!button) {
+        continue;
+      }
+      const name = row.querySelector(".weekname").textContent;
+      button.textContent = !copied ? "Copy week" : copied.row === row ? "Leave it" : "Copy here";
+      button.setAttribute("aria-label", button.textContent + ", " + name);
+    }
+  }
+
+  function wire(row) {
+    let button = row.querySelector("[data-week]");
+    if (!button) {
+      button = document.createElement("button");
+      button.type = "button";
+      button.dataset.week = "";
+      row.appendChild(button);
+    }
+    button.addEventListener("click", () => copyOrPaste(row));
+    nameCopies();
+  }
+
+  const steps = { ArrowLeft: -1, ArrowRight: 1, ArrowUp: -7, ArrowDown: 7 };
+
+  grid.addEventListener("keydown", event => {
+    const frame = event.target.closest(".dayframe");
+    if (!frame) {
+      return;
+    }
+    let next = null;
+    if (event.key in steps) {
+      next = shifted(frame.dataset.date, steps[event.key]);
+    } else if (event.key === "Home") {
+      next = rowOf(frame).querySelector(".dayframe").dataset.date;
+    } else if (event.key === "End") {
+      next = shifted(rowOf(frame).querySelector(".dayframe").dataset.date, 6);
+    } else if (event.key === "Enter" || event.key === " ") {
+      event.preventDefault();
+      choose(frame.dataset.date, true, false);
+      form.querySelector("[data-paint]").focus();
+      return;
+    }
+    if (next) {
+      event.preventDefault();
+      if (frameOf(next)) {
+        choose(next, event.shiftKey, true);
+      }
+    }
+  });
+
+  grid.addEventListener("pointerdown", event => {
+    const frame = event.target.closest(".dayframe");
+    if (frame && event.button === 0) {
+      dragging = event.pointerType === "mouse";
+      choose(frame.dataset.date, event.shiftKey, false);
+    }
+  });
+  grid.addEventListener("pointerover", event => {
+    const frame = event.target.closest(".dayframe");
+    if (dragging && frame) {
+      choose(frame.dataset.date, true, false);
+    }
+  });
+  addEventListener("pointerup", () => { dragging = false; });
+
+  form.addEventListener("keydown", event => {
+    if ((event.ctrlKey || event.metaKey) && event.key.toLowerCase() === "z" && !event.shiftKey) {
+      event.preventDefault();
+      undo();
+    }
+  });
+
+  form.querySelector(".palette").addEventListener("keydown", event => {
+    const buttons = Array.from(form.querySelectorAll("[data-paint]"));
+    const at = buttons.indexOf(document.activeElement);
+    const step = event.key === "ArrowRight" ? 1 : event.key === "ArrowLeft" ? -1 : 0;
+    if (at >= 0 && step !== 0) {
+      event.preventDefault();
+      buttons[(at + step + buttons.length) % buttons.length].focus();
+    }
+  });
+
+  for (const button of form.querySelectorAll("[data-paint]")) {
+    button.addEventListener("click", () => {
+      paint(button.dataset.paint);
+      frameOf(focus).focus();
+    });
+  }
+  form.querySelector('[data-do="undo"]').addEventListener("click", undo);
+  for (const [name, after] of [["before", false], ["after", true]]) {
+    const button = form.querySelector('[data-do="' + name + '"]');
+    button.disabled = false;
+    button.addEventListener("click", () => addWeek(after));
+  }
+  grid.querySelectorAll(".weekrow").forEach(wire);
+  const first = frames().find(frame => frame.dataset.use !== "unscheduled") || frames()[0];
+  first.tabIndex = 0;
+  first.addEventListener("focus", () => { if (!focus) { choose(first.dataset.date, false, false); } });
+
+  let sending = false;
+  form.addEventListener("submit", () => { sending = true; });
+  addEventListener("beforeunload", event => {
+    if (!sending && JSON.stringify(spans()) !== saved) {
+      event.preventDefault();
+    }
+  });
+}
+
+/* A costing under way: counts the seconds and goes on when it is done. */
+function watchRun(run) {
+  const elapsed = document.getElementById("elapsed");
+  const ask = () => fetch(run.dataset.state, { headers: { Accept: "application/json" } })
+    .then(answer => answer.json())
+    .then(state => {
+      elapsed.textContent = state.elapsedSeconds;
+      if (state.over) {
+        location.reload();
+      } else {
+        setTimeout(ask, 700);
+      }
+    })
+    .catch(() => setTimeout(ask, 2000));
+  setTimeout(ask, 700);
+}
+
+/* Cost codes stay in this browser for the next costing of the same job. */
+function keepCodes(form) {
+  for (const field of form.querySelectorAll("input")) {
+    const key = "dayglass " + form.dataset.keep + " " + field.name;
+    if (!field.value) {
+      field.value = localStorage.getItem(key) || "";
+    }
+    field.addEventListener("change", () => localStorage.setItem(key, field.value));
+  }
+}
+
+/* A form that was sent cannot be sent twice. */
+addEventListener("submit", event => {
+  const form = event.target;
+  if (form.dataset.sent) {
+    event.preventDefault();
+  } else if (form.method === "post") {
+    form.dataset.sent = "yes";
+  }
+});
+addEventListener("pageshow", () => document.querySelectorAll("form[data-sent]").forEach(form => delete form.dataset.sent));
+
+const schedule = document.getElementById("schedule");
+if (schedule) {
+  scheduleEditor(schedule);
+}
+const run = document.getElementById("run");
+if (run) {
+  watchRun(run);
+}
+const codes = document.getElementById("codes");
+if (codes) {
+  keepCodes(codes);
+}

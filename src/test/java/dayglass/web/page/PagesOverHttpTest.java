@@ -1,0 +1,178 @@
+package dayglass.web.page;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.net.URI;
+import java.net.URLEncoder;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The pages without a browser: what is answered to whom, and what becomes of bad input. */
+class PagesOverHttpTest {
+    private static final String HTML = "text/html,application/xhtml+xml";
+
+    private final HttpClient client = HttpClient.newHttpClient();
+
+    @TempDir
+    @SuppressWarnings("NullAway.Init") // JUnit sets it
+    Path folder;
+
+    @SuppressWarnings("NullAway.Init") // set before each test
+    private RunningHouse house;
+
+    @BeforeEach
+    void start() {
+        house = new RunningHouse(folder);
+    }
+
+    @AfterEach
+    void stop() {
+        house.close();
+    }
+
+    private HttpResponse<String> get(String path, String accept) throws Exception {
+        HttpRequest request = HttpRequest.newBuilder(URI.create(house.address(path)))
+                .header("Accept", accept)
+                .build();
+        return client.send(request, HttpResponse.BodyHandlers.ofString());
+    }
+
+    private HttpResponse<String> send(String path, Map<String, String> form) throws Exception {
+        List<String> pairs = new ArrayList<>();
+        form.forEach((name, value) -> pairs.add(URLEncoder.encode(name, StandardCharsets.UTF_8) + "="
+                + URLEncoder.encode(value, StandardCharsets.UTF_8)));
+        HttpRequest request = HttpRequest.newBuilder(URI.create(house.address(path)))
+                .header("Accept", HTML)
+                .header("Content-Type", "application/x-www-form-urlencoded")
+                .POST(HttpRequest.BodyPublishers.ofString(String.join("&", pairs)))
+                .build();
+        return client.send(request, HttpResponse.BodyHandlers.ofString());
+    }
+
+    private static String contentType(HttpResponse<String> response) {
+        return response.headers().firstValue("Content-Type").orElse("");
+    }
+
+    private void makeJob(String name) throws Exception {
+        HttpResponse<String> made =
+                send("/jobs", Map.of("name", name, "currency", "EUR", "firstDay", "2027-06-07", "slot", "35 mm"));
+        assertEquals(303, made.statusCode());
+    }
+
+    @Test
+    void whatIsNotThereIsAPageForBrowsersAndADocumentForPrograms() throws Exception {
+        for (String path : List.of("/nothing", "/jobs/7", "/jobs/seven", "/costings/1", "/shelf/0", "/runs/3")) {
+            HttpResponse<String> page = get(path, HTML);
+            assertEquals(404, page.statusCode(), path);
+            assertTrue(contentType(page).startsWith("text/html"), path);
+            HttpResponse<String> document = get(path, "application/json");
+            assertEquals(404, document.statusCode(), path);
+            assertEquals("application/problem+json", contentType(document), path);
+        }
+    }
+
+    @Test
+    void everyPageForbidsWhatIsNotItsOwn() throws Exception {
+        makeJob("Long Pier");
+        for (String path : List.of("/", "/jobs/1", "/shelf", "/desk", "/nothing")) {
+            HttpResponse<String> page = get(path, HTML);
+            String policy = page.headers().firstValue("Content-Security-Policy").orElse("");
+            assertTrue(policy.contains("default-src 'none'"), path);
+            assertFalse(policy.contains("unsafe"), path);
+            assertFalse(
+                    Pattern.compile("<script(?![^>]* src=\"/static/)")
+                            .matcher(page.body())
+                            .find(),
+                    path);
+            assertFalse(
+                    Pattern.compile(" (style|on[a-z]+)=\"").matcher(page.body()).find(), path);
+        }
+    }
+
+    @Test
+    void whatAUserTypesIsShownAndNeverRun() throws Exception {
+        makeJob("<script>alert('pier')</script>");
+        String page = get("/jobs/1", HTML).body();
+        assertTrue(page.contains("&lt;script>alert("), "the name is shown");
+        assertFalse(page.contains("<script>alert("), "the name is not run");
+    }
+
+    @Test
+    void aFaultyFieldIsToldAndWhatWasTypedIsKept() throws Exception {
+        HttpResponse<String> answer = send(
+                "/jobs", Map.of("name", "Long Pier", "currency", "EURO", "firstDay", "2027-02-30", "slot", "35 mm"));
+        assertEquals(422, answer.statusCode());
+        assertTrue(answer.body().contains("id=\"f-currency-fault\""), "the currency is told");
+        assertTrue(answer.body().contains("id=\"f-firstDay-fault\""), "the day is told");
+        assertFalse(answer.body().contains("id=\"f-name-fault\""), "the name is good");
+        assertTrue(answer.body().contains("value=\"EURO\""), "what was typed is kept");
+        assertTrue(get("/", HTML).body().contains("Nothing is costed yet"), "nothing was made");
+    }
+
+    @Test
+    void aChangeBasedOnAnOldVersionIsRefused() throws Exception {
+        makeJob("Long Pier");
+        Map<String, String> terms = Map.of("version", "1", "name", "Short Pier", "discountRatePercent", "0");
+        assertEquals(303, send("/jobs/1/terms", terms).statusCode());
+        HttpResponse<String> second =
+                send("/jobs/1/terms", Map.of("version", "1", "name", "No Pier", "discountRatePercent", "0"));
+        assertEquals(422, second.statusCode());
+        assertTrue(second.body().contains("Nothing was changed."));
+        assertFalse(get("/", HTML).body().contains("No Pier"), "the first change stands");
+    }
+
+    @Test
+    void aRateIsEnteredOnTheDeskAndPricesAJob() throws Exception {
+        makeJob("Long Pier");
+        send("/desk/suppliers", Map.of("name", "Ostler Glass"));
+        send("/desk/suppliers/1/cards", Map.of("name", "Primes", "currency", "EUR", "effectiveFrom", "2027-01-01"));
+        HttpResponse<String> faulty = send(
+                "/desk/cards/1/rates/1",
+                Map.of("version", "1", "/id", "pier prime", "/blocks/1/days", "1", "/blocks/1/price", "1,00"));
+        assertEquals(422, faulty.statusCode());
+        assertTrue(faulty.body().contains("id=\"f--blocks-0-price-fault\""), "the price is told");
+        HttpResponse<String> kept = send(
+                "/desk/cards/1/rates/1",
+                Map.of(
+                        "version", "1",
+                        "/id", "pier prime",
+                        "/covers/0/slot", "35 mm",
+                        "/covers/0/count", "1",
+                        "/blocks/1/days", "1",
+                        "/blocks/1/price", "120.00",
+                        "/addOns/0/name", "sales tax",
+                        "/addOns/0/percent", "10",
+                        "/addOns/0/on", "hire, trip"));
+        assertEquals(303, kept.statusCode());
+        HttpResponse<String> costed = send("/jobs/1/consider", Map.of("version", "1", "other", "card/1"));
+        assertEquals("/jobs/1", costed.headers().firstValue("Location").orElse(""));
+        // One shoot day at 120.00 and a tenth of it in tax.
+        assertTrue(get("/jobs/1", HTML).body().contains("id=\"total-now\">132.00"), "the job is costed");
+        String lines =
+                get("/costings/1/lines.csv?code%2Fpier+prime=4410", "text/csv").body();
+        assertTrue(lines.contains("4410"), "the cost code typed stands in the lines");
+    }
+
+    @Test
+    void aJobThatCannotBeCoveredSaysWhatIsShort() throws Exception {
+        makeJob("Long Pier");
+        HttpResponse<String> costed = send("/jobs/1/cost", Map.of());
+        String run = costed.headers().firstValue("Location").orElse("");
+        assertTrue(run.startsWith("/runs/"), run);
+        String page = get(run, HTML).body();
+        assertTrue(page.contains("35 mm: Mon 7 Jun 2027 (1 short)"), page);
+    }
+}

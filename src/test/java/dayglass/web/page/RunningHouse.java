@@ -1,0 +1,46 @@
+package dayglass.web.page;
+
+import dayglass.app.Rooms;
+import dayglass.web.WebServer;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+
+/** The pages over a real server and a real database. */
+final class RunningHouse implements AutoCloseable {
+    private final Rooms rooms;
+    private final WebServer server;
+
+    RunningHouse(Path folder) {
+        this(folder, UnaryOperator.identity());
+    }
+
+    /** @param pace what stands between the pages and the engine */
+    RunningHouse(Path folder, UnaryOperator<PageSources.JobCosting> pace) {
+        rooms = Rooms.open(folder.resolve("house.db"), Clock.systemUTC());
+        PageSources sources = new PageSources(
+                rooms.jobs(),
+                rooms.sources(),
+                rooms.costings(),
+                rooms.resolveJob(),
+                rooms.copyJob(),
+                rooms.importJob(),
+                pace.apply((job, stop) -> rooms.makeCosting().ofJob(job, Optional.empty(), stop)),
+                rooms.transactions(),
+                rooms.clock());
+        server = WebServer.start(
+                new WebServer.Binding(WebServer.Binding.LOOPBACK, 0), List.of(routes -> Pages.route(routes, sources)));
+    }
+
+    String address(String path) {
+        return "http://127.0.0.1:" + server.port() + path;
+    }
+
+    @Override
+    public void close() {
+        server.close();
+        rooms.close();
+    }
+}
