@@ -6,6 +6,7 @@ import dayglass.base.Stored;
 import dayglass.job.Job;
 import dayglass.planning.KeptCosting;
 import dayglass.planning.Priced;
+import dayglass.web.WebServer;
 import dayglass.wire.costing.AnswerReader;
 import dayglass.wire.costing.CostingRequestReader;
 import java.io.IOException;
@@ -57,14 +58,14 @@ final class DemoCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        return OpenRooms.lend(file, terminal, this::demonstrate);
+        return OpenRooms.lend(file, terminal, this::costAndServe);
     }
 
-    private int demonstrate(Rooms rooms) {
+    private int costAndServe(Rooms rooms) {
         Optional<Long> costing = job(rooms)
                 .then(job -> rooms.makeCosting().ofJob(job, Optional.empty()))
                 .fold(this::show, this::refused);
-        return costing.map(id -> serve(rooms, id)).orElse(CostCommand.FAILED);
+        return costing.isEmpty() ? CostCommand.FAILED : serve(rooms, costing.get());
     }
 
     /** The first job there is, or the demo's own where there is none yet. */
@@ -110,10 +111,12 @@ final class DemoCommand implements Callable<Integer> {
     }
 
     private int serve(Rooms rooms, long costing) {
-        Serving serving = new Serving(terminal, ServeCommand.LOOPBACK);
-        boolean served = serving.run(rooms, port, address -> sayWhere(address, costing))
-                || serving.run(rooms, 0, address -> sayWhere(address, costing));
-        return served ? 0 : CostCommand.FAILED;
+        Serving serving = new Serving(terminal, rooms, WebServer.Binding.LOOPBACK);
+        try {
+            return serving.untilStopped(port, address -> sayWhere(address, costing));
+        } catch (Serving.PortTaken taken) {
+            return serving.untilStopped(0, address -> sayWhere(address, costing));
+        }
     }
 
     private void sayWhere(String address, long costing) {

@@ -26,7 +26,7 @@ import picocli.CommandLine.Spec;
 final class ServeCommand implements Callable<Integer> {
     static final int USUAL_PORT = 8080;
 
-    static final String LOOPBACK = "127.0.0.1";
+    private static final String LOOPBACK = "127.0.0.1";
     private static final int MOST_PORT = 65_535;
 
     private final Terminal terminal;
@@ -64,18 +64,16 @@ final class ServeCommand implements Callable<Integer> {
     }
 
     private int serve(Rooms rooms) {
-        boolean served = new Serving(terminal, host)
-                .run(
-                        rooms,
-                        port,
-                        address -> terminal.out()
-                                .println("Dayglass is at " + address
-                                        + "/ and its reference at /reference. Ctrl-C stops it."));
-        if (!served) {
-            terminal.err()
-                    .println("Nothing can listen on port " + port + " of " + host
-                            + ": another program may have it. Choose another with --port.");
+        try {
+            return new Serving(terminal, rooms, host)
+                    .untilStopped(
+                            port,
+                            address -> terminal.out()
+                                    .println("Dayglass is at " + address
+                                            + "/ and its reference at /reference. Ctrl-C stops it."));
+        } catch (Serving.PortTaken taken) {
+            terminal.err().println(taken.getMessage() + " Choose another with --port.");
+            return CostCommand.FAILED;
         }
-        return served ? 0 : CostCommand.FAILED;
     }
 }

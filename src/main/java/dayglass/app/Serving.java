@@ -6,60 +6,82 @@ import java.net.UnknownHostException;
 import java.util.concurrent.CountDownLatch;
 import java.util.function.Consumer;
 
-/** The server between its start and the signal that stops it. */
+/** The server from its start to Ctrl-C. */
 final class Serving {
-    private static final int LAST_ANSWERS_MS = 10_000;
-
     private final Terminal terminal;
+    private final Rooms rooms;
     private final String host;
 
-    Serving(Terminal terminal, String host) {
+    Serving(Terminal terminal, Rooms rooms, String host) {
         this.terminal = terminal;
+        this.rooms = rooms;
         this.host = host;
     }
 
+    /** Nothing can listen there. */
+    static final class PortTaken extends RuntimeException {
+        private static final long serialVersionUID = 1;
+
+        PortTaken(String message, Throwable cause) {
+            super(message, cause);
+        }
+
+        @Override
+        public String getMessage() {
+            return String.valueOf(super.getMessage());
+        }
+    }
+
     /**
-     * Serves until the process is told to end.
+     * Serves until the process is told to stop.
      *
      * @param port 0 for any that is free
      * @param started gets the address, without a slash at its end
-     * @return whether the port could be had
+     * @throws PortTaken where the port cannot be had
      */
-    boolean run(Rooms rooms, int port, Consumer<String> started) {
-        try (WebServer server = WebServer.start(new WebServer.Binding(host, port), ServerRoutes.of(rooms))) {
+    int untilStopped(int port, Consumer<String> started) {
+        try (WebServer server = start(port)) {
+            CountDownLatch stopped = stopOnSignal(server);
             started.accept("http://" + shownHost() + ":" + server.port());
             terminal.out().flush();
-            awaitSignal(rooms);
-            return true;
+            await(stopped);
+            return 0;
+        }
+    }
+
+    private static void await(CountDownLatch stopped) {
+        try {
+            stopped.await();
+        } catch (InterruptedException interrupted) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    private WebServer start(int port) {
+        try {
+            return WebServer.start(new WebServer.Binding(host, port), ServerRoutes.of(rooms));
         } catch (RuntimeException failure) {
             if (!isBindFailure(failure)) {
                 throw failure;
             }
-            return false;
+            throw new PortTaken(
+                    "Nothing can listen on port " + port + " of " + host + ": another program may have it.", failure);
         }
     }
 
-    /** The process ends once the hook returns, so the hook waits until everything is closed. */
-    private static void awaitSignal(Rooms rooms) {
-        CountDownLatch signal = new CountDownLatch(1);
-        Thread serving = Thread.currentThread();
-        Thread hook = new Thread(
-                () -> {
-                    rooms.engine().end();
-                    signal.countDown();
-                    try {
-                        serving.join(LAST_ANSWERS_MS);
-                    } catch (InterruptedException interrupted) {
-                        Thread.currentThread().interrupt();
-                    }
-                },
-                "stop");
-        Runtime.getRuntime().addShutdownHook(hook);
-        try {
-            signal.await();
-        } catch (InterruptedException interrupted) {
-            Thread.currentThread().interrupt();
-        }
+    /** The signal ends the process once this returns, so everything is closed before. */
+    private CountDownLatch stopOnSignal(WebServer server) {
+        CountDownLatch stopped = new CountDownLatch(1);
+        Runtime.getRuntime()
+                .addShutdownHook(new Thread(
+                        () -> {
+                            rooms.engine().end();
+                            server.close();
+                            rooms.close();
+                            stopped.countDown();
+                        },
+                        "stop"));
+        return stopped;
     }
 
     private String shownHost() {
@@ -68,10 +90,12 @@ final class Serving {
 
     private static boolean isBindFailure(Throwable failure) {
         for (Throwable cause = failure; cause != null; cause = cause.getCause()) {
-            if (cause instanceof BindException || cause instanceof UnknownHostException) {
+            if (cause instanceof BindException
+                    || cause instanceof UnknownHostException
+                    || cause.getClass().getSimpleName().equals("JavalinBindException")) {
                 return true;
             }
         }
-        return failure instanceof io.javalin.util.JavalinBindException;
+        return false;
     }
 }

@@ -52,11 +52,6 @@ public record KeptCosting(Summary summary, Document request, Document answer) {
             return new Document(text, sha256Of(text));
         }
 
-        /** The text is still the one that the hash was made of. */
-        public boolean isUntouched() {
-            return sha256.equals(sha256Of(json));
-        }
-
         public Json tree() {
             return JsonText.parse(json).fold(tree -> tree, faults -> {
                 throw new IllegalStateException("a kept text is no JSON: " + faults);

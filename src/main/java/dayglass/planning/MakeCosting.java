@@ -58,7 +58,7 @@ public final class MakeCosting {
             Optional<Job.Id> job, Question question, Answer answer, Optional<Integer> timeLimitSeconds) {
         KeptCosting costing = new KeptCosting(
                 new KeptCosting.Summary(
-                        job.filter(id -> jobs.find(id).isPresent()),
+                        job,
                         question.job(),
                         engine.clock().instant().truncatedTo(ChronoUnit.MILLIS),
                         engine.version(),

@@ -1,6 +1,7 @@
 package dayglass.storage.planning;
 
 import static dayglass.storage.schema.Tables.COSTING;
+import static dayglass.storage.schema.Tables.JOB;
 
 import dayglass.base.Currency;
 import dayglass.base.Money;
@@ -35,7 +36,11 @@ public final class JooqCostings implements Costings {
         Outcome<KeptCosting.Id> added = database.writing(sql -> {
             CostingRecord row = sql.newRecord(COSTING);
             KeptCosting.Summary summary = costing.summary();
-            row.setJobId(summary.job().map(Job.Id::number).orElse(null));
+            // The job may have been removed while it was being costed; its costing is then one of a bare request.
+            row.setJobId(summary.job()
+                    .map(Job.Id::number)
+                    .filter(id -> sql.fetchExists(JOB, JOB.ID.eq(id)))
+                    .orElse(null));
             row.setJobName(summary.jobName());
             row.setCreatedAt(summary.createdAt().toString());
             row.setEngineVersion(summary.engineVersion());

@@ -11,7 +11,6 @@ public enum ProblemKind {
     CROSS_ORIGIN(403, "Another site may not write here"),
     NOT_FOUND(404, "There is no such thing"),
     METHOD_NOT_ALLOWED(405, "This cannot be done to it"),
-    NOT_ACCEPTABLE(406, "It is not to be had in that form"),
     ALREADY_THERE(409, "Another one has it"),
     STILL_USED(409, "It is still used"),
     STALE(412, "It was changed since"),

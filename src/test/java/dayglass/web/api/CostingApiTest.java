@@ -240,16 +240,15 @@ class CostingApiTest {
         Reply changed = served.put("/api/jobs/" + copy.id(), facts.toString(), "If-Match", copy.etag());
         assertEquals(200, changed.status(), changed.text());
         Reply after = served.post("/api/jobs/" + copy.id() + "/costings", "");
-        if (after.status() == 201) {
-            JsonNode comparison = served.get("/api/costings/" + before.id() + "/comparison?with=" + after.id())
-                    .json();
-            assertTrue(has(comparison.get("request"), "term", "job", "Compared", "Compared, longer"));
-            comparison
-                    .get("request")
-                    .forEach(change -> assertTrue(Set.of("term", "days", "need", "rental", "purchase", "owned")
-                            .contains(change.get("subject").asString())));
-            assertTrue(comparison.get("request").toString().contains("\"subject\":\"days\""), comparison.toString());
-        }
+        assertEquals(201, after.status(), after.text());
+        JsonNode comparison = served.get("/api/costings/" + before.id() + "/comparison?with=" + after.id())
+                .json();
+        assertTrue(has(comparison.get("request"), "term", "job", "Compared", "Compared, longer"));
+        comparison
+                .get("request")
+                .forEach(change -> assertTrue(Set.of("term", "days", "need", "rental", "purchase", "owned")
+                        .contains(change.get("subject").asString())));
+        assertTrue(comparison.get("request").toString().contains("\"subject\":\"days\""), comparison.toString());
         assertEquals(job.json(), served.get("/api/jobs/" + job.id()).json());
     }
 
