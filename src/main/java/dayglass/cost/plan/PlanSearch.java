@@ -118,7 +118,11 @@ final class PlanSearch {
         for (PartSearch each : searches) {
             sum = sum.add(
                     each instanceof Searched searched
-                            ? parts.scale().minorFrom(searched.search().best().orElseThrow().cost())
+                            ? parts.scale()
+                                    .minorFrom(searched.search()
+                                            .best()
+                                            .orElseThrow()
+                                            .cost())
                             : ((Solved) each).cost());
         }
         return sum;
@@ -176,7 +180,9 @@ final class PlanSearch {
                 : new OneSlotExact(need, part.rentals())
                         .solve(part.purchases())
                         .map(found -> new Solved(
-                                found.held(), found.buy(), Objects.requireNonNull(found.cost(), "everything can be covered")));
+                                found.held(),
+                                found.buy(),
+                                Objects.requireNonNull(found.cost(), "everything can be covered")));
     }
 
     private static Optional<Solved> small(Parts.Part part, boolean[] need) {
