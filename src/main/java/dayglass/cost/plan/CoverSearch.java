@@ -23,6 +23,7 @@ final class CoverSearch {
     private final long unit;
     private final Prices prices;
     private final Repair repair;
+    private final Reach reach;
     private final PriorityQueue<Node> open =
             new PriorityQueue<>(java.util.Comparator.comparingLong(node -> node.bound));
     private Optional<Found> best = Optional.empty();
@@ -44,6 +45,7 @@ final class CoverSearch {
         this.fallback = fallback;
         prices = new Prices(cover);
         repair = new Repair(cover);
+        reach = new Reach(cover);
     }
 
     /** The best plan so far. */
@@ -138,7 +140,7 @@ final class CoverSearch {
 
     private void expand(Node parent, StopSignal stop) {
         Node node = parent.priced(parent.prices, parent.bound);
-        if (!reachable(node)) {
+        if (!reach.settle(node)) {
             return;
         }
         Prices.Raised raised = prices.raise(node, NODE_STEPS, target(parent.bound), goal(), stop::stopped);
@@ -149,7 +151,7 @@ final class CoverSearch {
             return;
         }
         node = node.priced(raised.prices(), bound);
-        if (prices.settle(node, raised.prices(), goal() - raised.bound()) && !reachable(node)) {
+        if (prices.settle(node, raised.prices(), goal() - raised.bound()) && !reach.settle(node)) {
             return;
         }
         split(node);
@@ -206,99 +208,6 @@ final class CoverSearch {
             }
         }
         return first;
-    }
-
-    /**
-     * Whether what is left open can still cover everything within the stock. What follows from that is settled in the
-     * node: a copy without which a day stays short is held, one for which no stock is left is not.
-     */
-    private boolean reachable(Node node) {
-        for (boolean changed = true; changed; ) {
-            changed = false;
-            int[][] spare = spare(node);
-            for (int[] days : spare) {
-                if (Arrays.stream(days).anyMatch(count -> count < 0)) {
-                    return false;
-                }
-            }
-            int[][] left = stockLeft(node);
-            for (int[] days : left) {
-                if (Arrays.stream(days).anyMatch(count -> count < 0)) {
-                    return false;
-                }
-            }
-            for (Node.Group group : node.groups) {
-                changed |= group.copies == 1 && follow(group, spare, left);
-            }
-        }
-        return true;
-    }
-
-    /** By how much the cover of each slot-day could be too large if all that is not idle were held. */
-    private int[][] spare(Node node) {
-        int[][] spare = new int[cover.demand.length][];
-        for (int slot = 0; slot < spare.length; slot++) {
-            spare[slot] = Arrays.stream(cover.demand[slot]).map(count -> -count).toArray();
-        }
-        for (Node.Group group : node.groups) {
-            Cover.Hire hire = cover.hires[group.hire];
-            for (int i = 0; i < hire.slots.length; i++) {
-                for (int day = 0; day < cover.days; day++) {
-                    if (group.state[day] != HoldPath.IDLE) {
-                        spare[hire.slots[i]][day] += group.copies * hire.serves[i][day];
-                    }
-                }
-            }
-        }
-        for (int b = 0; b < cover.buys.length; b++) {
-            for (int i = 0; i < cover.buys[b].slots.length; i++) {
-                for (int day = 0; day < cover.days; day++) {
-                    spare[cover.buys[b].slots[i]][day] += node.most[b] * cover.buys[b].serves[i][day];
-                }
-            }
-        }
-        return spare;
-    }
-
-    private int[][] stockLeft(Node node) {
-        int[][] left = new int[cover.stock.length][cover.days];
-        for (int thing = 0; thing < left.length; thing++) {
-            Arrays.fill(left[thing], cover.stock[thing]);
-        }
-        for (Node.Group group : node.groups) {
-            Cover.Hire hire = cover.hires[group.hire];
-            for (int i = 0; i < hire.draws.length; i++) {
-                for (int day = 0; day < cover.days; day++) {
-                    if (group.state[day] == HoldPath.HELD) {
-                        left[hire.draws[i]][day] -= group.copies * hire.drawn[i];
-                    }
-                }
-            }
-        }
-        return left;
-    }
-
-    private boolean follow(Node.Group group, int[][] spare, int[][] left) {
-        Cover.Hire hire = cover.hires[group.hire];
-        boolean changed = false;
-        for (int day = 0; day < cover.days; day++) {
-            if (group.state[day] != HoldPath.FREE) {
-                continue;
-            }
-            for (int i = 0; i < hire.slots.length; i++) {
-                if (hire.serves[i][day] > spare[hire.slots[i]][day]) {
-                    group.state[day] = HoldPath.HELD;
-                    changed = true;
-                }
-            }
-            for (int i = 0; i < hire.draws.length && group.state[day] == HoldPath.FREE; i++) {
-                if (hire.drawn[i] > left[hire.draws[i]][day]) {
-                    group.state[day] = HoldPath.IDLE;
-                    changed = true;
-                }
-            }
-        }
-        return changed;
     }
 
     private void split(Node node) {
