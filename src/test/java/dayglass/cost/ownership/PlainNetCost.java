@@ -18,6 +18,9 @@ import java.util.TreeMap;
  */
 public final class PlainNetCost {
     private static final MathContext DIGITS = new MathContext(90);
+    /** Two steps of Newton's method that differ by no more than this have met. */
+    private static final BigDecimal CLOSE = new BigDecimal("1e-87");
+
     private static final BigDecimal MONTHS = BigDecimal.valueOf(12);
 
     private PlainNetCost() {}
@@ -105,7 +108,7 @@ public final class PlainNetCost {
             BigDecimal better = root.multiply(BigDecimal.valueOf(11))
                     .add(number.divide(root.pow(11, DIGITS), DIGITS))
                     .divide(MONTHS, DIGITS);
-            if (better.subtract(root).abs().compareTo(root.ulp().multiply(BigDecimal.TEN)) <= 0) {
+            if (better.subtract(root).abs().compareTo(CLOSE) <= 0) {
                 return better;
             }
             root = better;
