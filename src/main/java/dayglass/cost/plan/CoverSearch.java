@@ -22,7 +22,6 @@ final class CoverSearch {
     /** Making a plan takes as long as many valuations, so not every node is mended into one. */
     private static final int MENDED_EACH = 3;
 
-
     private final Cover cover;
     private final long unit;
     private final Prices prices;

@@ -127,7 +127,7 @@ final class Parts {
         BigInteger largest = BigInteger.ONE;
         BigInteger sum = BigInteger.ONE;
         for (Rental rental : renting) {
-            BigInteger one = rental.largest;
+            BigInteger one = rental.pricing().largestTotal();
             largest = largest.max(one);
             sum = sum.add(one.multiply(BigInteger.valueOf(worthHolding(rental))));
         }

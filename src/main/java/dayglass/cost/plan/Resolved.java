@@ -44,9 +44,6 @@ final class Resolved {
         private final boolean small;
         private Optional<PeriodPricing> pricing = Optional.empty();
 
-        /** An amount that no period of it passes, in minor units. */
-        final BigInteger largest;
-
         Rental(int index, Question.Rental offer, int[] windowEnd, Schedule schedule) {
             this.index = index;
             this.offer = offer;
@@ -58,8 +55,7 @@ final class Resolved {
                     || terms.extraDay().isPresent()
                     || terms.blocks().stream()
                             .anyMatch(block -> block.startsOn().isPresent());
-            largest = pricing().largestTotal();
-            small = PeriodCosts.fit(largest);
+            small = PeriodCosts.fit(terms, schedule.days());
         }
 
         /** Whether its totals may be reckoned in {@code long}. */

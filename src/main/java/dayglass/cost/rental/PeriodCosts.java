@@ -14,6 +14,7 @@ import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /**
@@ -26,7 +27,7 @@ public final class PeriodCosts {
     public static final long NONE = Long.MAX_VALUE / 8;
 
     /** Totals up to this leave room for every intermediate product and sum of a search. */
-    private static final BigInteger MOST = BigInteger.ONE.shiftLeft(44);
+    private static final double MOST = 1L << 43;
 
     private static final int WORD_BITS = 62;
 
@@ -73,9 +74,27 @@ public final class PeriodCosts {
         least = new long[days + 1];
     }
 
-    /** Whether terms whose totals never pass {@code largestTotal} are small enough for this class. */
-    public static boolean fit(BigInteger largestTotal) {
-        return largestTotal.compareTo(MOST) <= 0;
+    /** Whether every total of these terms on so many days is small enough for this class; never too hopeful. */
+    public static boolean fit(RentalTerms terms, int days) {
+        double price = terms.extraDay()
+                .map(extra -> extra.price().minor().doubleValue())
+                .orElse(0.0);
+        for (Block block : terms.blocks()) {
+            price = Math.max(price, block.price().minor().doubleValue());
+        }
+        double factor = 1;
+        for (BigDecimal each : terms.dayFactors().values()) {
+            factor = Math.max(factor, each.doubleValue());
+        }
+        double sum = Math.max(
+                        (price * factor + 1) * days,
+                        terms.minimumCharge().minor().doubleValue())
+                + terms.perTrip().minor().doubleValue();
+        for (AddOn addOn : terms.addOns()) {
+            // At most a percentage of all that came before, and a minor unit for the rounding.
+            sum += sum * addOn.percent().value().doubleValue() / 100 + 1;
+        }
+        return sum < MOST;
     }
 
     /** Whether a period that ends earlier never costs more, all else equal: so it is without long-hire discounts. */
@@ -144,14 +163,17 @@ public final class PeriodCosts {
     }
 
     private static long[] prices(Block block, RentalTerms terms, Schedule schedule) {
+        boolean factored = block.days() == 1 && !terms.dayFactors().isEmpty();
         Map<DayUse, Long> byUse = new EnumMap<>(DayUse.class);
-        for (DayUse use : DayUse.values()) {
+        for (DayUse use : factored ? terms.dayFactors().keySet() : Set.<DayUse>of()) {
             byUse.put(use, PeriodPricing.price(block, use, terms.dayFactors()).longValueExact());
         }
+        long plain = block.price().minor().longValueExact();
         long[] prices = new long[schedule.days()];
         for (int day = 0; day < prices.length; day++) {
             boolean begins = block.startsOn().isEmpty() || block.startsOn().get() == schedule.weekdayOf(day);
-            prices[day] = begins ? byUse.getOrDefault(schedule.useOn(day), NONE) : NONE;
+            long price = factored ? byUse.getOrDefault(schedule.useOn(day), plain) : plain;
+            prices[day] = begins ? price : NONE;
         }
         return prices;
     }
@@ -196,20 +218,24 @@ public final class PeriodCosts {
     }
 
     /** A percentage as a fraction in lowest terms. */
-    private record Share(long numerator, long denominator, int numeratorBits, BigInteger wideNumerator) {
+    private record Share(long numerator, long denominator, int numeratorBits) {
         static Share of(Percent percent) {
-            BigDecimal fraction = percent.fraction().stripTrailingZeros();
-            BigInteger numerator = fraction.unscaledValue();
-            BigInteger denominator = BigInteger.ONE;
-            if (fraction.scale() > 0) {
-                denominator = BigInteger.TEN.pow(fraction.scale());
-            } else {
-                numerator = numerator.multiply(BigInteger.TEN.pow(-fraction.scale()));
+            BigDecimal fraction = percent.fraction();
+            long numerator = fraction.unscaledValue().longValueExact();
+            long denominator = 1;
+            for (int place = 0; place < fraction.scale(); place++) {
+                denominator = Math.multiplyExact(denominator, 10);
             }
-            BigInteger common = numerator.gcd(denominator).max(BigInteger.ONE);
-            BigInteger top = numerator.divide(common);
-            return new Share(
-                    top.longValueExact(), denominator.divide(common).longValueExact(), top.bitLength() + 1, top);
+            for (int place = fraction.scale(); place < 0; place++) {
+                numerator = Math.multiplyExact(numerator, 10);
+            }
+            long common = greatestCommonDivisor(denominator, numerator);
+            numerator /= common;
+            return new Share(numerator, denominator / common, Long.SIZE - Long.numberOfLeadingZeros(numerator) + 1);
+        }
+
+        private static long greatestCommonDivisor(long one, long other) {
+            return other == 0 ? one : greatestCommonDivisor(other, one % other);
         }
 
         /** This share of an amount that is not negative, half up. */
@@ -222,7 +248,7 @@ public final class PeriodCosts {
             }
             BigInteger half = BigInteger.valueOf(denominator / 2);
             return BigInteger.valueOf(amount)
-                    .multiply(wideNumerator)
+                    .multiply(BigInteger.valueOf(numerator))
                     .add(half)
                     .divide(BigInteger.valueOf(denominator))
                     .longValueExact();
