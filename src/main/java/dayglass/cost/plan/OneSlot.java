@@ -23,6 +23,7 @@ final class OneSlot {
     private final int[] start;
     private final int[] end;
     private final long[] row;
+    private final long[] useful;
 
     OneSlot(boolean[] need) {
         this.need = need;
@@ -39,6 +40,7 @@ final class OneSlot {
         start = new int[days + 1];
         end = new int[days + 1];
         row = new long[days + 1];
+        useful = new long[days + 1];
     }
 
     /** An offer: the last day of its window by first day, -1 where none is open; {@code anyStart}: an early start can pay. */
@@ -112,8 +114,9 @@ final class OneSlot {
         if (offer.costs.growsWithLength()) {
             last = Math.min(last, lastNeed);
         }
-        offer.costs.totalsFrom(first, last, row);
         long sofar = least[first];
+        limit(first, last, sofar);
+        offer.costs.totalsBelow(first, last, useful, row);
         long cheapest = NONE;
         int cheapestEnd = last;
         for (int day = last; day >= first; day--) {
@@ -127,6 +130,17 @@ final class OneSlot {
                 start[day + 1] = first;
                 end[day + 1] = cheapestEnd;
             }
+        }
+    }
+
+    /** A period to a day is of use only below the dearest way known to any day that it could serve. */
+    private void limit(int first, int last, long sofar) {
+        long dearest = 0;
+        for (int day = first; day <= last; day++) {
+            if (need[day]) {
+                dearest = Math.max(dearest, least[day + 1]);
+            }
+            useful[day - first] = dearest - sofar;
         }
     }
 

@@ -30,10 +30,12 @@ public final class PeriodCosts {
     private static final double MOST = 1L << 43;
 
     private static final int WORD_BITS = 62;
+    private static final long[] NO_LIMIT = {};
 
     private final int days;
-    private final int[] blockDays;
-    private final long[][] blockPrice;
+    private final long[][] oneDayPrices;
+    private final int[] longerDays;
+    private final long[][] longerPrices;
     private final int extraAfter;
     private final long[] extraPrice;
     private final Share[] discounts;
@@ -42,16 +44,25 @@ public final class PeriodCosts {
     private final long trip;
     private final AddOnShare[] addOns;
     private final long[] amounts;
+
+    /** What is left of a hire after each discount; then a total is at least hire times {@code rise} plus {@code fixed}. */
+    private final double[] kept;
+
+    private double rise = 1;
+    private double fixed;
     private final long[] least;
 
     public PeriodCosts(RentalTerms terms, Schedule schedule) {
         days = schedule.days();
-        List<Block> blocks = terms.blocks();
-        blockDays = blocks.stream().mapToInt(Block::days).toArray();
-        blockPrice = new long[blocks.size()][];
-        for (int i = 0; i < blockDays.length; i++) {
-            blockPrice[i] = prices(blocks.get(i), terms, schedule);
-        }
+        oneDayPrices = terms.blocks().stream()
+                .filter(block -> block.days() == 1)
+                .map(block -> prices(block, terms, schedule))
+                .toArray(long[][]::new);
+        List<Block> longer =
+                terms.blocks().stream().filter(block -> block.days() > 1).toList();
+        longerDays = longer.stream().mapToInt(Block::days).toArray();
+        longerPrices =
+                longer.stream().map(block -> prices(block, terms, schedule)).toArray(long[][]::new);
         extraAfter = terms.extraDay().map(RentalTerms.ExtraDay::afterDays).orElse(Integer.MAX_VALUE);
         extraPrice = terms.extraDay()
                 .map(extra -> prices(new Block(1, extra.price(), java.util.Optional.empty()), terms, schedule))
@@ -72,6 +83,36 @@ public final class PeriodCosts {
         addOns = addOns(terms.addOns());
         amounts = new long[addOns.length];
         least = new long[days + 1];
+        kept = new double[discounts.length];
+        for (int i = 0; i < kept.length; i++) {
+            kept[i] = 1 - discounts[i].asDouble();
+        }
+        estimate();
+    }
+
+    /** Add-ons without their roundings, each of which is off by half a minor unit and what later ones make of it. */
+    private void estimate() {
+        double[] onHire = new double[addOns.length];
+        double[] onTrip = new double[addOns.length];
+        double[] off = new double[addOns.length];
+        fixed = trip;
+        double slack = 1;
+        for (int i = 0; i < addOns.length; i++) {
+            AddOnShare addOn = addOns[i];
+            double share = addOn.share.asDouble();
+            onHire[i] = addOn.onHire ? share : 0;
+            onTrip[i] = addOn.onTrip ? share * trip : 0;
+            off[i] = 0.5;
+            for (int earlier : addOn.earlier) {
+                onHire[i] += share * onHire[earlier];
+                onTrip[i] += share * onTrip[earlier];
+                off[i] += share * off[earlier];
+            }
+            rise += onHire[i];
+            fixed += onTrip[i];
+            slack += off[i];
+        }
+        fixed -= slack + rise;
     }
 
     /** Whether every total of these terms on so many days is small enough for this class; never too hopeful. */
@@ -107,6 +148,16 @@ public final class PeriodCosts {
      * period of i + 1 days, {@link #NONE} where no blocks can be laid. Not safe for use by two threads at once.
      */
     public void totalsFrom(int first, int last, long[] into) {
+        totalsBelow(first, last, NO_LIMIT, into);
+    }
+
+    /**
+     * The same, but a total that is not below {@code useful[i]} may be left out as {@link #NONE}: most periods are of no
+     * use to a search that knows better ones, and an estimate tells without the exact roundings.
+     *
+     * @param useful by length, or empty for no limit
+     */
+    public void totalsBelow(int first, int last, long[] useful, long[] into) {
         hiresFrom(first, last, into);
         long knownHire = -1;
         long knownTotal = 0;
@@ -117,6 +168,11 @@ public final class PeriodCosts {
                 continue;
             }
             int discount = discountByLength[i + 1];
+            if (useful.length > 0
+                    && (long) (Math.max(hire * kept[discount], (double) minimum) * rise + fixed) >= useful[i]) {
+                into[i] = NONE;
+                continue;
+            }
             if (hire != knownHire || discount != knownDiscount) {
                 knownHire = hire;
                 knownDiscount = discount;
@@ -126,26 +182,38 @@ public final class PeriodCosts {
         }
     }
 
+    /** The cheapest blocks end to end: those that end on a day, and, past the last day, the cheapest that reach it. */
     private void hiresFrom(int first, int last, long[] into) {
         int length = last - first + 1;
         long[] reached = least;
-        Arrays.fill(reached, 0, length + 1, NONE);
+        Arrays.fill(reached, 1, length + 1, NONE);
         reached[0] = 0;
+        long past = NONE;
         for (int start = 0; start < length; start++) {
             long sofar = reached[start];
             if (sofar >= NONE) {
                 continue;
             }
             int day = first + start;
-            for (int i = 0; i < blockDays.length; i++) {
-                int end = Math.min(start + blockDays[i], length);
-                reached[end] = Math.min(reached[end], sofar + blockPrice[i][day]);
+            long next = reached[start + 1];
+            for (long[] price : oneDayPrices) {
+                next = Math.min(next, sofar + price[day]);
             }
             if (start >= extraAfter) {
-                reached[start + 1] = Math.min(reached[start + 1], sofar + extraPrice[day]);
+                next = Math.min(next, sofar + extraPrice[day]);
+            }
+            reached[start + 1] = next;
+            for (int i = 0; i < longerDays.length; i++) {
+                long sum = sofar + longerPrices[i][day];
+                int end = start + longerDays[i];
+                if (end > length) {
+                    past = Math.min(past, sum);
+                } else if (sum < reached[end]) {
+                    reached[end] = sum;
+                }
             }
         }
-        long cheapest = NONE;
+        long cheapest = past;
         for (int i = length; i >= 1; i--) {
             cheapest = Math.min(cheapest, reached[i]);
             into[i - 1] = cheapest;
@@ -232,6 +300,10 @@ public final class PeriodCosts {
             long common = greatestCommonDivisor(denominator, numerator);
             numerator /= common;
             return new Share(numerator, denominator / common, Long.SIZE - Long.numberOfLeadingZeros(numerator) + 1);
+        }
+
+        double asDouble() {
+            return (double) numerator / denominator;
         }
 
         private static long greatestCommonDivisor(long one, long other) {
