@@ -1,8 +1,12 @@
 package dayglass.app;
 
 import dayglass.cost.plan.LeastCost;
+import java.io.IOException;
+import java.io.InputStream;
 import java.io.PrintWriter;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Objects;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
@@ -60,10 +64,17 @@ public final class Main {
         return commands.execute(arguments);
     }
 
-    /** The version that the jar's manifest bears. */
+    /** The program's version, as the build wrote it down. */
     static String version() {
-        String version = Main.class.getPackage().getImplementationVersion();
-        return version == null ? "(not packaged)" : version;
+        try (InputStream in = Main.class.getResourceAsStream("/dayglass/version.txt")) {
+            return new String(
+                            Objects.requireNonNull(in, "no version was built in")
+                                    .readAllBytes(),
+                            StandardCharsets.UTF_8)
+                    .strip();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     static final class Version implements IVersionProvider {
