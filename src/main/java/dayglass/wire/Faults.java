@@ -7,7 +7,7 @@ import java.util.List;
 /** The faults of one text as they are found. */
 public final class Faults {
     /** More are counted but not kept: a text of 2 MiB can hold a million of them. */
-    public static final int MOST_KEPT = 10_000;
+    public static final int MOST_KEPT = 250_000;
 
     private final List<Fault> kept = new ArrayList<>();
     private int count;

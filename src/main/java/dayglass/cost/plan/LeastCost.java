@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.stream.IntStream;
 
 /** The least-cost plan of a question. */
 public final class LeastCost {
@@ -70,37 +71,71 @@ public final class LeastCost {
         return shortages;
     }
 
-    /** The searches behind the comparison. */
+    /** The rows of the comparison, each solved. */
     static final class Rows {
+        /** So many periods in memory at once, and no more: beyond, the rows are searched one after the other. */
+        private static final long MOST_PERIODS = 25_000_000;
+
         private final Resolved resolved;
-        private final Optional<PlanSearch> dayRate;
-        private final Optional<PlanSearch> weekRate;
-        private final Optional<PlanSearch> rent;
-        private final Optional<PlanSearch> buy;
-        final PlanSearch best;
+        private final Optional<PlanSearch.Result> dayRate;
+        private final Optional<PlanSearch.Result> weekRate;
+        private final Optional<PlanSearch.Result> rent;
+        private final Optional<PlanSearch.Result> buy;
+        final PlanSearch.Result best;
 
         Rows(Resolved resolved, StopSignal stop) {
             this.resolved = resolved;
             Resolved renting = resolved.withPurchases(all -> List.of());
-            best = new PlanSearch(resolved);
-            best.begin(stop);
-            rent = resolved.purchases.isEmpty() ? Optional.of(best) : begun(renting, stop);
-            dayRate = begun(renting.withTerms(terms -> only(terms, block -> block.days() == 1)), stop);
-            weekRate = begun(renting.withTerms(terms -> only(terms, block -> block.days() == 7)), stop);
-            buy = begun(resolved.withoutRentals(), stop);
-            best.run(stop, Long.MAX_VALUE);
-            for (Optional<PlanSearch> row : List.of(rent, buy, dayRate, weekRate)) {
-                row.ifPresent(search -> search.run(stop, Long.MAX_VALUE));
-            }
+            List<Optional<Resolved>> questions = List.of(
+                    Optional.of(resolved),
+                    coverable(resolved.purchases.isEmpty() ? Optional.empty() : Optional.of(renting)),
+                    coverable(Optional.of(resolved.withoutRentals())),
+                    coverable(Optional.of(renting.withTerms(terms -> only(terms, block -> block.days() == 1)))),
+                    coverable(Optional.of(renting.withTerms(terms -> only(terms, block -> block.days() == 7)))));
+            List<Optional<PlanSearch.Result>> results = solve(questions, stop);
+            best = results.get(0).orElseThrow();
+            rent = resolved.purchases.isEmpty() ? Optional.of(best) : results.get(1);
+            buy = results.get(2);
+            dayRate = results.get(3);
+            weekRate = results.get(4);
         }
 
-        private static Optional<PlanSearch> begun(Resolved resolved, StopSignal stop) {
-            if (!shortages(resolved).isEmpty()) {
-                return Optional.empty();
+        private static Optional<Resolved> coverable(Optional<Resolved> question) {
+            return question.filter(each -> shortages(each).isEmpty());
+        }
+
+        /** All have a first plan before any is searched through, unless that takes too much memory. */
+        private List<Optional<PlanSearch.Result>> solve(List<Optional<Resolved>> questions, StopSignal stop) {
+            long periods = (long) resolved.rentals.size() * resolved.days * resolved.days / 2;
+            if (periods * questions.size() > MOST_PERIODS) {
+                return IntStream.range(0, questions.size())
+                        .mapToObj(row -> questions.get(row).map(each -> alone(each, row == 0, stop)))
+                        .toList();
             }
+            List<Optional<PlanSearch>> searches = questions.stream()
+                    .map(question -> question.map(each -> begun(each, stop)))
+                    .toList();
+            return searches.stream()
+                    .map(search -> search.map(each -> finished(each, stop)))
+                    .toList();
+        }
+
+        /** Where time is up, a large row that is not the plan itself is left with the bound that nothing is negative. */
+        private static PlanSearch.Result alone(Resolved resolved, boolean plan, StopSignal stop) {
+            return !plan && stop.stopped() && !resolved.rentals.isEmpty()
+                    ? new PlanSearch.Result(false, false, Optional.empty(), BigInteger.ZERO)
+                    : finished(begun(resolved, stop), stop);
+        }
+
+        private static PlanSearch begun(Resolved resolved, StopSignal stop) {
             PlanSearch search = new PlanSearch(resolved);
             search.begin(stop);
-            return Optional.of(search);
+            return search;
+        }
+
+        private static PlanSearch.Result finished(PlanSearch search, StopSignal stop) {
+            search.run(stop, Long.MAX_VALUE);
+            return search.result();
         }
 
         private static Optional<RentalTerms> only(RentalTerms terms, Predicate<Block> which) {
@@ -125,10 +160,10 @@ public final class LeastCost {
             return least(List.of(Optional.of(best), rent, buy));
         }
 
-        private Optional<Plan> least(List<Optional<PlanSearch>> searches) {
-            return searches.stream()
+        private static Optional<Plan> least(List<Optional<PlanSearch.Result>> results) {
+            return results.stream()
                     .flatMap(Optional::stream)
-                    .flatMap(search -> search.plan().stream())
+                    .flatMap(result -> result.plan().stream())
                     .min(java.util.Comparator.comparing(Plan::total));
         }
 
@@ -145,7 +180,7 @@ public final class LeastCost {
             return best.bound().min(plan.total());
         }
 
-        private Answer.Row row(Optional<PlanSearch> search) {
+        private Answer.Row row(Optional<PlanSearch.Result> search) {
             if (search.isEmpty() || search.get().impossible()) {
                 return nothing();
             }

@@ -71,13 +71,21 @@ final class PlanSearch {
         }
     }
 
-    boolean impossible() {
-        return impossible;
+    /**
+     * What a search has come to.
+     *
+     * @param impossible it was proved that there is no plan
+     * @param cashAlone and that the cash limit alone is the cause
+     * @param bound no plan costs less, in minor units
+     */
+    record Result(boolean impossible, boolean cashAlone, Optional<Plan> plan, BigInteger bound) {}
+
+    Result result() {
+        return new Result(impossible, cashAlone, plan(), impossible ? BigInteger.ZERO : bound());
     }
 
-    /** Whether the cash limit alone is what makes it impossible. */
-    boolean cashAlone() {
-        return cashAlone;
+    boolean impossible() {
+        return impossible;
     }
 
     long work() {

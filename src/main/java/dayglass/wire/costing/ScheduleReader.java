@@ -36,8 +36,10 @@ public final class ScheduleReader {
         return (json, place) -> {
             int before = place.faultsSoFar();
             return spans.read(json, place).map(parts -> {
-                Read<DateRange> horizon = SpanReader.hull(parts);
-                horizon.found().ifPresent(found -> requireShort(found, place));
+                Read<DateRange> hull = SpanReader.hull(parts);
+                // Nothing is held against a horizon that is itself at fault.
+                Read<DateRange> horizon =
+                        hull.found().map(found -> isShort(found, place)).orElse(true) ? hull : Read.bad();
                 Read<Schedule> schedule =
                         place.faultsSoFar() == before ? Read.good(new Schedule(Part.goodValues(parts))) : Read.bad();
                 return new Days(horizon, schedule);
@@ -61,10 +63,12 @@ public final class ScheduleReader {
         return Read.good(new Part<>(fields.place(), dates, span));
     }
 
-    private static void requireShort(DateRange horizon, Place place) {
-        if (horizon.days() > Schedule.MOST_DAYS) {
+    private static boolean isShort(DateRange horizon, Place place) {
+        boolean fits = horizon.days() <= Schedule.MOST_DAYS;
+        if (!fits) {
             place.fault("runs over " + horizon.days() + " days, from " + horizon.from() + " to " + horizon.lastDay()
                     + ": shorten it to at most " + Schedule.MOST_DAYS);
         }
+        return fits;
     }
 }
