@@ -65,7 +65,8 @@ function scheduleEditor(form) {
     return list;
   }
 
-  const saved = JSON.stringify(spans());
+  // Days that were painted and refused are shown again, not saved yet.
+  const saved = form.hasAttribute('data-unsaved') ? '' : JSON.stringify(spans());
 
   function settle(said) {
     const list = spans();

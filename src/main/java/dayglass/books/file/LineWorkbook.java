@@ -1,6 +1,7 @@
 package dayglass.books.file;
 
 import dayglass.base.Currency;
+import dayglass.base.Money;
 import dayglass.books.CostingLines;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -20,6 +21,7 @@ final class LineWorkbook {
     private static final int WEIGHED_HEADING_ROW = 2;
     private static final int ISO_DATE = "2027-04-05".length();
     private static final int WIDEST = 60;
+    private static final int MOST_DIGITS = 15;
 
     private LineWorkbook() {}
 
@@ -93,7 +95,7 @@ final class LineWorkbook {
             sheet.width(column, width(one, table.rows()));
             int at = column;
             one.total().ifPresent(sum -> {
-                sheet.value(totalRow, at, sum.major());
+                amount(sheet, totalRow, at, sum);
                 sheet.style(totalRow, at).format(format).bold().set();
             });
         }
@@ -101,11 +103,20 @@ final class LineWorkbook {
         sheet.style(totalRow, 0).bold().set();
     }
 
+    /** A spreadsheet keeps fifteen digits of a number: an amount of more stands as text, so that none is lost. */
+    private static void amount(Worksheet sheet, int row, int column, Money money) {
+        if (money.major().precision() > MOST_DIGITS) {
+            sheet.value(row, column, money.amount());
+        } else {
+            sheet.value(row, column, money.major());
+        }
+    }
+
     private static void cell(Worksheet sheet, int row, int column, LineTable.Cell cell, String amountFormat) {
         if (cell instanceof LineTable.Text text && !text.text().isEmpty()) {
             sheet.value(row, column, SheetText.shown(text.text()));
         } else if (cell instanceof LineTable.Amount amount) {
-            sheet.value(row, column, amount.money().major());
+            amount(sheet, row, column, amount.money());
             sheet.style(row, column).format(amountFormat).set();
         } else if (cell instanceof LineTable.Day day && day.date().getYear() < 1900) {
             // The format's calendar begins in 1900.

@@ -88,29 +88,50 @@ final class JobPages {
 
     /** Keeps the changed job and costs it, or shows the form again with what is wrong. */
     private void keepAndCost(Context ctx, Form form, String section, Outcome<Job> changed) {
-        Stored<Job.Id, Job> job = find(ctx);
-        changed.then(facts -> sources.jobs().change(new Stored<>(job.id(), Requests.version(form), facts)))
+        keepAndCost(ctx, form, section, find(ctx), changed);
+    }
+
+    /** @param shown the job as the page shows it where the change is refused */
+    private void keepAndCost(Context ctx, Form form, String section, Stored<Job.Id, Job> shown, Outcome<Job> changed) {
+        changed.then(facts -> sources.jobs().change(new Stored<>(shown.id(), Requests.version(form), facts)))
                 .fold(
                         stored -> {
                             runs.start(ctx, stored.id());
                             return stored;
                         },
                         problem -> {
-                            show(ctx, job, form.with(problem), section);
+                            show(ctx, shown, form.with(problem), section);
                             return problem;
                         });
     }
 
+    /** Days that are refused stay painted, since painting them may have taken a while. */
     private void changeSchedule(Context ctx) {
         Form form = Requests.form(ctx);
-        Job job = find(ctx).facts();
-        Outcome<Job> changed = ScheduleReader.schedule()
+        Stored<Job.Id, Job> job = find(ctx);
+        ScheduleReader.schedule()
                 .read(form.value("schedule").getBytes(StandardCharsets.UTF_8))
                 .fold(
-                        schedule -> withSchedule(job, schedule),
-                        faults -> Outcome.refused(
-                                Problem.Code.FAULTY, faults.get(0).message()));
-        keepAndCost(ctx, form, "schedule", changed);
+                        schedule -> {
+                            Job painted = onDays(job.facts(), schedule);
+                            Stored<Job.Id, Job> shown = new Stored<>(job.id(), job.version(), painted);
+                            keepAndCost(ctx, form, "schedule", shown, withSchedule(job.facts(), schedule));
+                            return schedule;
+                        },
+                        faults -> {
+                            keepAndCost(
+                                    ctx,
+                                    form,
+                                    "schedule",
+                                    Outcome.refused(
+                                            Problem.Code.FAULTY, faults.get(0).message()));
+                            return faults;
+                        });
+    }
+
+    private static Job onDays(Job job, Schedule schedule) {
+        return new Job(
+                job.name(), job.currency(), job.discountRate(), job.cashLimit(), schedule, job.needs(), job.sources());
     }
 
     private static Outcome<Job> withSchedule(Job job, Schedule schedule) {
@@ -125,8 +146,7 @@ final class JobPages {
                 }
             }
         }
-        return Outcome.done(new Job(
-                job.name(), job.currency(), job.discountRate(), job.cashLimit(), schedule, job.needs(), job.sources()));
+        return Outcome.done(onDays(job, schedule));
     }
 
     private void addNeed(Context ctx) {

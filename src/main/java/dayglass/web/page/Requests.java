@@ -4,6 +4,7 @@ import dayglass.base.Outcome;
 import dayglass.base.Problem;
 import dayglass.base.Stored;
 import dayglass.base.VersionedCollection;
+import dayglass.web.error.ProblemKind;
 import dayglass.web.error.Refusal;
 import dayglass.web.page.form.Form;
 import io.javalin.http.Context;
@@ -39,7 +40,14 @@ final class Requests {
     }
 
     static Form form(Context ctx) {
-        return Form.sent(ctx.formParamMap());
+        try {
+            return Form.sent(ctx.formParamMap());
+        } catch (RuntimeException refused) {
+            throw refused;
+        } catch (Exception broken) {
+            // The server throws a checked exception at a multipart body that does not hold together.
+            throw new Refusal(ProblemKind.MALFORMED, "The form did not arrive whole: send it again.");
+        }
     }
 
     /** The version on which a form was based; 0, which is always stale, where it says none. */

@@ -13,7 +13,7 @@ final class ReferenceHtml {
             body { font: 16px/1.5 system-ui, sans-serif; max-width: 62rem; margin: 0 auto; padding: 1rem; color: #222; }
             h2 { border-bottom: 1px solid #999; margin-top: 3rem; } h3 { margin: 2.5rem 0 .5rem; }
             code, pre { font: 14px/1.4 ui-monospace, monospace; } pre { background: #f4f2ee; padding: .75rem; overflow: auto; }
-            table { border-collapse: collapse; width: 100%; } td, th { text-align: left; vertical-align: top;
+            table { border-collapse: collapse; width: 100%; display: block; overflow-x: auto; } td, th { text-align: left; vertical-align: top;
             padding: .25rem .75rem .25rem 0; border-bottom: 1px solid #ddd; } .method { font-weight: 700; }
             nav li { list-style: none; } nav ul { padding: 0; } a { color: #224b7a; }
             @media print { nav { display: none; } h3 { break-after: avoid; } pre { white-space: pre-wrap; } }

@@ -131,7 +131,7 @@ class XlsxExportTest {
         "JPY, 72000, '#,##0'",
         "KWD, 72.005, '#,##0.000'",
         "CLF, 1.2345, '#,##0.0000'",
-        "EUR, 999999999999999.99, '#,##0.00'"
+        "EUR, 9999999999999.99, '#,##0.00'"
     })
     void amountsAreExactInTheirCurrencysDecimals(String currency, String price, String format) throws IOException {
         CostingLines lines = CostingFixtures.oneRental(currency, price, "", "", "Fell Optical")
@@ -140,6 +140,18 @@ class XlsxExportTest {
             Cell hire = cell(book.getSheetAt(0).getRow(1), "hire");
             assertEquals(price, ((XSSFCell) hire).getRawValue());
             assertEquals(format, hire.getCellStyle().getDataFormatString());
+        }
+    }
+
+    /** A spreadsheet keeps fifteen digits of a number (common practice: a double's), so more stand as text. */
+    @Test
+    void anAmountOfMoreDigitsThanASpreadsheetKeepsIsText() throws IOException {
+        CostingLines lines = CostingFixtures.oneRental("EUR", "999999999999999.99", "", "", "Fell Optical")
+                .lines(Map.of());
+        try (XSSFWorkbook book = read(lines)) {
+            Cell hire = cell(book.getSheetAt(0).getRow(1), "hire");
+            assertEquals(CellType.STRING, hire.getCellType());
+            assertEquals("999999999999999.99", hire.getStringCellValue());
         }
     }
 

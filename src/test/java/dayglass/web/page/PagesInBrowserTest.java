@@ -173,6 +173,7 @@ class PagesInBrowserTest {
                 "/desk/cards/1",
                 "/desk/cards/1/rates/1",
                 "/desk/suppliers/1/offers/new",
+                "/reference",
                 "/nothing-here")) {
             browser.open(house.address(path));
             assertEquals(0, browser.sidewaysScroll(), path + " scrolls sideways");

@@ -182,6 +182,42 @@ class PagesOverHttpTest {
         assertTrue(page.contains("35 mm: Mon 7 Jun 2027 (1 short)"), page);
     }
 
+    @Test
+    void daysThatWerePaintedOnAnOldVersionAreRefusedAndStayPainted() throws Exception {
+        makeJob("Long Pier");
+        Map<String, String> terms = Map.of("version", "1", "name", "Short Pier", "discountRatePercent", "0");
+        assertEquals(303, send("/jobs/1/terms", terms).statusCode());
+        String days = "[{\"from\":\"2027-06-07\",\"use\":\"shoot\"},{\"from\":\"2027-06-08\",\"use\":\"travel\"}]";
+        HttpResponse<String> refused = send("/jobs/1/schedule", Map.of("version", "1", "schedule", days));
+        assertEquals(422, refused.statusCode());
+        assertTrue(refused.body().contains("data-date=\"2027-06-08\" data-use=\"travel\""), "the day is still painted");
+        assertTrue(refused.body().contains("data-unsaved"), "and can be saved");
+        assertFalse(get("/jobs/1", HTML).body().contains("data-use=\"travel\""), "nothing was kept");
+    }
+
+    @Test
+    void aFormThatDoesNotHoldTogetherIsRefused() throws Exception {
+        HttpRequest broken = HttpRequest.newBuilder(URI.create(house.address("/desk/suppliers")))
+                .header("Content-Type", "multipart/form-data; boundary=x")
+                .POST(HttpRequest.BodyPublishers.ofString("{}"))
+                .build();
+        assertEquals(
+                400, client.send(broken, HttpResponse.BodyHandlers.ofString()).statusCode());
+    }
+
+    @Test
+    void headIsNotAnsweredAsIfEverythingWereThere() throws Exception {
+        for (String path : List.of("/jobs/999", "/api/suppliers/99999", "/api/jobs/abc", "/")) {
+            HttpRequest head = HttpRequest.newBuilder(URI.create(house.address(path)))
+                    .method("HEAD", HttpRequest.BodyPublishers.noBody())
+                    .build();
+            assertEquals(
+                    405,
+                    client.send(head, HttpResponse.BodyHandlers.discarding()).statusCode(),
+                    path);
+        }
+    }
+
     private void awaitEndOf(String run) throws Exception {
         for (int tries = 0; tries < 100; tries++) {
             if (get(run + "/state", "application/json").body().replace(" ", "").contains("\"over\":true")) {
