@@ -52,15 +52,7 @@ final class Explainer {
         RentalTerms terms = rental(taken).offer.terms();
         List<Rival> rivals = new ArrayList<>();
         for (Block block : terms.blocks()) {
-            RentalTerms alone = new RentalTerms(
-                    List.of(block),
-                    Optional.empty(),
-                    terms.dayFactors(),
-                    terms.longHire(),
-                    terms.minimumCharge(),
-                    terms.perTrip(),
-                    terms.addOns());
-            new PeriodPricing(alone, resolved.schedule)
+            new PeriodPricing(terms.withBlocksOnly(List.of(block)), resolved.schedule)
                     .charge(taken.first(), taken.last())
                     .ifPresent(charge -> rivals.add(new Rival(name(block), charge.hire())));
         }
@@ -101,9 +93,7 @@ final class Explainer {
     }
 
     private Optional<Without> solve(Resolved rest) {
-        boolean short0 = java.util.Arrays.stream(rest.shortages(true))
-                .anyMatch(row -> java.util.Arrays.stream(row).anyMatch(missing -> missing > 0));
-        if (short0) {
+        if (!rest.coverable()) {
             return Optional.of(new Without(Optional.empty(), true));
         }
         PlanSearch search = new PlanSearch(rest);

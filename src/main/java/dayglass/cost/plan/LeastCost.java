@@ -24,7 +24,7 @@ public final class LeastCost {
      */
     public static Optional<Best> best(Question question, StopSignal stop) {
         Resolved resolved = Resolved.of(question);
-        if (!shortages(resolved).isEmpty()) {
+        if (!resolved.coverable()) {
             return Optional.empty();
         }
         PlanSearch search = new PlanSearch(resolved);
@@ -58,7 +58,7 @@ public final class LeastCost {
     }
 
     private static List<Costing.Shortage> shortages(Resolved resolved) {
-        int[][] missing = resolved.shortages(true);
+        int[][] missing = resolved.shortages();
         List<Costing.Shortage> shortages = new ArrayList<>();
         for (int day = 0; day < resolved.days; day++) {
             for (int slot = 0; slot < missing.length; slot++) {
@@ -101,7 +101,7 @@ public final class LeastCost {
         }
 
         private static Optional<Resolved> coverable(Optional<Resolved> question) {
-            return question.filter(each -> shortages(each).isEmpty());
+            return question.filter(Resolved::coverable);
         }
 
         /** All have a first plan before any is searched through, unless that takes too much memory. */
@@ -143,16 +143,7 @@ public final class LeastCost {
                     .filter(which)
                     .filter(block -> block.startsOn().isEmpty())
                     .toList();
-            return blocks.isEmpty()
-                    ? Optional.empty()
-                    : Optional.of(new RentalTerms(
-                            blocks,
-                            Optional.empty(),
-                            terms.dayFactors(),
-                            terms.longHire(),
-                            terms.minimumCharge(),
-                            terms.perTrip(),
-                            terms.addOns()));
+            return blocks.isEmpty() ? Optional.empty() : Optional.of(terms.withBlocksOnly(blocks));
         }
 
         /** The best plan of the rows that are plans of the whole question too. */

@@ -51,9 +51,7 @@ final class Parts {
                         .orElse(true))
                 .toList();
         cashLeavesGaps = affordable.size() < resolved.purchases.size()
-                && Arrays.stream(resolved.withPurchases(all -> affordable).shortages(true))
-                        .flatMapToInt(Arrays::stream)
-                        .anyMatch(missing -> missing > 0);
+                && !resolved.withPurchases(all -> affordable).coverable();
         cashBinds = resolved.cash()
                 .map(cash -> affordable.stream()
                                 .map(p -> p.outlay().multiply(BigInteger.valueOf(worthBuying(p))))

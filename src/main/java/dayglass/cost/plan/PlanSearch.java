@@ -245,7 +245,7 @@ final class PlanSearch {
     }
 
     private int[][] missing(Parts.Part part) {
-        int[][] left = resolved.withPurchases(all -> List.<Purchase>of()).shortages(false);
+        int[][] left = resolved.withPurchases(all -> List.<Purchase>of()).shortages();
         return part.slots().stream()
                 .map(slot -> {
                     int[] row = left[slot].clone();

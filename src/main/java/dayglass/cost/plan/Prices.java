@@ -339,8 +339,8 @@ final class Prices {
         double squares = 0;
         for (int row = 0; row < rows; row++) {
             double pull = -surplus[row];
-            boolean held0 = pull < 0 && prices[row] <= 0;
-            direction[row] = held0 || needed[row] == 0 ? 0 : pull + KEPT_OF_DIRECTION * direction[row];
+            boolean atNought = pull < 0 && prices[row] <= 0;
+            direction[row] = atNought || needed[row] == 0 ? 0 : pull + KEPT_OF_DIRECTION * direction[row];
             squares += direction[row] * direction[row];
         }
         if (squares < 1e-9) {

@@ -233,8 +233,13 @@ final class Resolved {
         return question.cashLimit().map(Money::minor);
     }
 
+    /** Whether everything there is leaves nothing short. */
+    boolean coverable() {
+        return Arrays.stream(shortages()).flatMapToInt(Arrays::stream).allMatch(missing -> missing == 0);
+    }
+
     /** How many are missing on each slot and day when everything there is gets held. */
-    int[][] shortages(boolean counting) {
+    int[][] shortages() {
         int[][] missing = new int[open.length][];
         for (int slot = 0; slot < open.length; slot++) {
             missing[slot] = open[slot].clone();
@@ -247,7 +252,7 @@ final class Resolved {
                 drawing.add(rental);
             }
         }
-        for (Purchase purchase : counting ? purchases : List.<Purchase>of()) {
+        for (Purchase purchase : purchases) {
             boolean[] there = new boolean[days];
             Arrays.fill(there, Math.max(0, Math.min(purchase.from(), days)), days, true);
             take(missing, purchase.offer().covers(), purchase.copies(), there);

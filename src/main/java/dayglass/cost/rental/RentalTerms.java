@@ -37,6 +37,11 @@ public record RentalTerms(
         addOns = List.copyOf(addOns);
     }
 
+    /** The same terms with these blocks alone, and no extra day. */
+    public RentalTerms withBlocksOnly(List<Block> some) {
+        return new RentalTerms(some, Optional.empty(), dayFactors, longHire, minimumCharge, perTrip, addOns);
+    }
+
     /**
      * So many calendar days for one price; a one-day block takes the day factor.
      *
