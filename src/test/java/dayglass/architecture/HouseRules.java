@@ -26,7 +26,8 @@ import java.util.stream.Stream;
  */
 final class HouseRules {
     private static final List<String> PURE = List.of("base", "optics", "cost");
-    private static final List<String> FEATURES = List.of("catalogue", "inventory", "job", "planning", "desk", "books");
+    private static final List<String> FEATURES =
+            List.of("house", "catalogue", "inventory", "job", "planning", "desk", "books");
 
     private static final String[] MACHINERY = {
         "java.sql..", "javax.sql..", "java.net..", "java.io..", "java.nio.file..", "java.nio.channels..",

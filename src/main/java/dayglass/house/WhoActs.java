@@ -1,0 +1,31 @@
+package dayglass.house;
+
+import java.util.function.Supplier;
+
+/**
+ * Who stands behind what is being done. Whoever lets a person in says so for the length of a piece of work on its
+ * thread; whatever keeps a record asks here, so that no room can forget to pass the name on.
+ */
+public final class WhoActs {
+    private final ThreadLocal<Person.Id> current;
+
+    /** @param otherwise who it is where nobody said so: on one person's machine, that person */
+    public WhoActs(Person.Id otherwise) {
+        this.current = ThreadLocal.withInitial(() -> otherwise);
+    }
+
+    public Person.Id now() {
+        return current.get();
+    }
+
+    /** Does the work in the name of the person. */
+    public <T> T as(Person.Id person, Supplier<T> work) {
+        Person.Id before = current.get();
+        current.set(person);
+        try {
+            return work.get();
+        } finally {
+            current.set(before);
+        }
+    }
+}
