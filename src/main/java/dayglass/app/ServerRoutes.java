@@ -5,6 +5,7 @@ import dayglass.web.api.catalogue.RateCardApi;
 import dayglass.web.api.catalogue.SupplierApi;
 import dayglass.web.api.inventory.OwnedUnitApi;
 import dayglass.web.api.job.JobApi;
+import dayglass.web.api.optics.FitApi;
 import dayglass.web.api.planning.CostingApi;
 import dayglass.web.page.PageSources;
 import dayglass.web.page.Pages;
@@ -30,6 +31,7 @@ public final class ServerRoutes {
         OwnedUnitApi.of(rooms.sources().ownedUnits()).addTo(routes);
         new JobApi(rooms.jobs(), rooms.copyJob(), rooms.importJob(), rooms.resolveJob()).addTo(routes);
         new CostingApi(rooms.makeCosting(), rooms.runAgain(), rooms.costings()).addTo(routes);
+        FitApi.addTo(routes);
     }
 
     private static PageSources pageSources(Rooms rooms) {
