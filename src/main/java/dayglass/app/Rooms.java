@@ -1,6 +1,9 @@
 package dayglass.app;
 
 import dayglass.base.Transactions;
+import dayglass.house.Household;
+import dayglass.house.Person;
+import dayglass.house.WhoActs;
 import dayglass.job.Jobs;
 import dayglass.planning.CopyJob;
 import dayglass.planning.Costings;
@@ -11,14 +14,19 @@ import dayglass.planning.OptionSources;
 import dayglass.planning.ResolveJob;
 import dayglass.planning.RunAgain;
 import dayglass.storage.Database;
+import dayglass.storage.Recording;
 import dayglass.storage.catalogue.JooqPurchaseOffers;
 import dayglass.storage.catalogue.JooqRateCards;
 import dayglass.storage.catalogue.JooqSuppliers;
+import dayglass.storage.house.JooqChanges;
+import dayglass.storage.house.JooqHouseSettings;
+import dayglass.storage.house.JooqPeople;
 import dayglass.storage.inventory.JooqOwnedUnits;
 import dayglass.storage.job.JooqJobs;
 import dayglass.storage.planning.JooqCostings;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.ZoneId;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 
@@ -33,8 +41,9 @@ public final class Rooms implements AutoCloseable {
     private final Jobs jobs;
     private final Costings costings;
     private final OptionSources sources;
+    private final Household household;
 
-    private Rooms(Database database, Clock clock) {
+    private Rooms(Database database, WhoActs whoActs, Clock clock) {
         this.database = database;
         this.clock = clock;
         this.engine = new Engine(Main.version(), clock);
@@ -45,6 +54,16 @@ public final class Rooms implements AutoCloseable {
                 new JooqRateCards(database),
                 new JooqPurchaseOffers(database),
                 new JooqOwnedUnits(database));
+        this.household = new Household(
+                JooqHouseSettings.opened(database, region(clock.getZone())),
+                new JooqPeople(database),
+                new JooqChanges(database),
+                whoActs);
+    }
+
+    /** The house keeps time by a region, as offsets alone do not know when clocks change. */
+    private static ZoneId region(ZoneId zone) {
+        return ZoneId.getAvailableZoneIds().contains(zone.getId()) ? zone : ZoneId.of("UTC");
     }
 
     /**
@@ -54,7 +73,8 @@ public final class Rooms implements AutoCloseable {
      */
     public static Rooms open(Path databaseFile, Clock clock) {
         quietLogs();
-        return new Rooms(Database.open(databaseFile), clock);
+        WhoActs whoActs = new WhoActs(new Person.Id(1));
+        return new Rooms(Database.open(databaseFile, new Recording(whoActs, clock)), whoActs, clock);
     }
 
     /** The libraries tell every step of theirs; people are told what goes wrong. */
@@ -84,6 +104,10 @@ public final class Rooms implements AutoCloseable {
 
     public OptionSources sources() {
         return sources;
+    }
+
+    public Household household() {
+        return household;
     }
 
     public ResolveJob resolveJob() {

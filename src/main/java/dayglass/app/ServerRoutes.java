@@ -1,14 +1,21 @@
 package dayglass.app;
 
+import dayglass.house.Household;
 import dayglass.web.api.catalogue.PurchaseOfferApi;
 import dayglass.web.api.catalogue.RateCardApi;
 import dayglass.web.api.catalogue.SupplierApi;
+import dayglass.web.api.house.ChangeApi;
+import dayglass.web.api.house.HouseApi;
+import dayglass.web.api.house.PersonApi;
+import dayglass.web.api.house.WhoIsThere;
 import dayglass.web.api.inventory.OwnedUnitApi;
 import dayglass.web.api.job.JobApi;
 import dayglass.web.api.optics.FitApi;
 import dayglass.web.api.planning.CostingApi;
+import dayglass.web.page.Html;
 import dayglass.web.page.PageSources;
 import dayglass.web.page.Pages;
+import dayglass.web.page.house.HousePages;
 import dayglass.web.reference.ReferencePage;
 import io.javalin.config.RoutesConfig;
 import java.util.List;
@@ -21,7 +28,11 @@ public final class ServerRoutes {
 
     public static List<Consumer<RoutesConfig>> of(Rooms rooms) {
         return List.of(
-                routes -> api(rooms, routes), ReferencePage::addTo, routes -> Pages.route(routes, pageSources(rooms)));
+                new WhoIsThere(rooms.household())::addTo,
+                routes -> api(rooms, routes),
+                ReferencePage::addTo,
+                routes -> Pages.route(routes, pageSources(rooms)),
+ new HousePages(rooms.household(), new Html(rooms.household()))::route);
     }
 
     private static void api(Rooms rooms, RoutesConfig routes) {
@@ -29,9 +40,16 @@ public final class ServerRoutes {
         RateCardApi.of(rooms.sources().rateCards()).addTo(routes);
         PurchaseOfferApi.of(rooms.sources().purchaseOffers()).addTo(routes);
         OwnedUnitApi.of(rooms.sources().ownedUnits()).addTo(routes);
+        house(rooms.household(), routes);
         new JobApi(rooms.jobs(), rooms.copyJob(), rooms.importJob(), rooms.resolveJob()).addTo(routes);
         new CostingApi(rooms.makeCosting(), rooms.runAgain(), rooms.costings()).addTo(routes);
         FitApi.addTo(routes);
+    }
+
+    private static void house(Household household, RoutesConfig routes) {
+        PersonApi.of(household.people()).addTo(routes);
+        new HouseApi(household.settings()).addTo(routes);
+        new ChangeApi(household).addTo(routes);
     }
 
     private static PageSources pageSources(Rooms rooms) {
@@ -44,6 +62,7 @@ public final class ServerRoutes {
                 rooms.importJob(),
                 (job, stop) -> rooms.makeCosting().ofJob(job, Optional.empty(), stop),
                 rooms.transactions(),
-                rooms.clock());
+                rooms.clock(),
+                rooms.household());
     }
 }

@@ -24,6 +24,7 @@ import dayglass.storage.Database;
 import dayglass.storage.FactsJson;
 import dayglass.storage.VersionedTable;
 import dayglass.storage.schema.tables.records.JobRecord;
+import dayglass.wire.Json;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
@@ -82,6 +83,17 @@ public final class JooqJobs extends VersionedTable<Job.Id, Job, JobRecord> imple
         CARDS.put(sql, id, facts.sources().rateCards());
         OFFERS.put(sql, id, facts.sources().purchaseOffers());
         UNITS.put(sql, id, facts.sources().ownedUnits());
+    }
+
+    @Override
+    protected void tell(Json.Members record, Job facts) {
+        record.put("rate_cards", numbers(facts.sources().rateCards()))
+                .put("purchase_offers", numbers(facts.sources().purchaseOffers()))
+                .put("owned_units", numbers(facts.sources().ownedUnits()));
+    }
+
+    private static Json numbers(List<? extends Id> ids) {
+        return Json.list(ids.stream().map(id -> Json.number(id.number())).toList());
     }
 
     @Override

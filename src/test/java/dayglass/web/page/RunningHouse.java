@@ -2,6 +2,7 @@ package dayglass.web.page;
 
 import dayglass.app.Rooms;
 import dayglass.web.WebServer;
+import dayglass.web.api.house.WhoIsThere;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
@@ -29,9 +30,11 @@ final class RunningHouse implements AutoCloseable {
                 rooms.importJob(),
                 pace.apply((job, stop) -> rooms.makeCosting().ofJob(job, Optional.empty(), stop)),
                 rooms.transactions(),
-                rooms.clock());
+                rooms.clock(),
+                rooms.household());
         server = WebServer.start(
-                new WebServer.Binding(WebServer.Binding.LOOPBACK, 0), List.of(routes -> Pages.route(routes, sources)));
+                new WebServer.Binding(WebServer.Binding.LOOPBACK, 0),
+                List.of(new WhoIsThere(rooms.household())::addTo, routes -> Pages.route(routes, sources)));
     }
 
     String address(String path) {
