@@ -1,6 +1,7 @@
 package dayglass.app;
 
 import dayglass.base.Transactions;
+import dayglass.inventory.Shelf;
 import dayglass.job.Jobs;
 import dayglass.planning.CopyJob;
 import dayglass.planning.Costings;
@@ -11,10 +12,12 @@ import dayglass.planning.OptionSources;
 import dayglass.planning.ResolveJob;
 import dayglass.planning.RunAgain;
 import dayglass.storage.Database;
+import dayglass.storage.catalogue.JooqLensModels;
 import dayglass.storage.catalogue.JooqPurchaseOffers;
 import dayglass.storage.catalogue.JooqRateCards;
 import dayglass.storage.catalogue.JooqSuppliers;
-import dayglass.storage.inventory.JooqOwnedUnits;
+import dayglass.storage.inventory.JooqLensSets;
+import dayglass.storage.inventory.JooqUnits;
 import dayglass.storage.job.JooqJobs;
 import dayglass.storage.planning.JooqCostings;
 import java.nio.file.Path;
@@ -32,6 +35,7 @@ public final class Rooms implements AutoCloseable {
     private final Engine engine;
     private final Jobs jobs;
     private final Costings costings;
+    private final Shelf shelf;
     private final OptionSources sources;
 
     private Rooms(Database database, Clock clock) {
@@ -40,11 +44,14 @@ public final class Rooms implements AutoCloseable {
         this.engine = new Engine(Main.version(), clock);
         this.jobs = new JooqJobs(database);
         this.costings = new JooqCostings(database);
+        this.shelf =
+                new Shelf(new JooqLensModels(database), new JooqUnits(database), new JooqLensSets(database, clock));
         this.sources = new OptionSources(
                 new JooqSuppliers(database),
                 new JooqRateCards(database),
                 new JooqPurchaseOffers(database),
-                new JooqOwnedUnits(database));
+                shelf.units(),
+                shelf.sets());
     }
 
     /**
@@ -80,6 +87,10 @@ public final class Rooms implements AutoCloseable {
 
     public Costings costings() {
         return costings;
+    }
+
+    public Shelf shelf() {
+        return shelf;
     }
 
     public OptionSources sources() {

@@ -3,11 +3,12 @@ package dayglass.app;
 import dayglass.web.api.catalogue.PurchaseOfferApi;
 import dayglass.web.api.catalogue.RateCardApi;
 import dayglass.web.api.catalogue.SupplierApi;
-import dayglass.web.api.inventory.OwnedUnitApi;
+import dayglass.web.api.inventory.ShelfApi;
 import dayglass.web.api.job.JobApi;
 import dayglass.web.api.planning.CostingApi;
 import dayglass.web.page.PageSources;
 import dayglass.web.page.Pages;
+import dayglass.web.page.shelf.ShelfPages;
 import dayglass.web.reference.ReferencePage;
 import io.javalin.config.RoutesConfig;
 import java.util.List;
@@ -20,14 +21,17 @@ public final class ServerRoutes {
 
     public static List<Consumer<RoutesConfig>> of(Rooms rooms) {
         return List.of(
-                routes -> api(rooms, routes), ReferencePage::addTo, routes -> Pages.route(routes, pageSources(rooms)));
+                routes -> api(rooms, routes),
+                ReferencePage::addTo,
+                routes -> Pages.route(routes, pageSources(rooms)),
+                routes -> ShelfPages.route(routes, rooms.shelf(), rooms.clock().getZone()));
     }
 
     private static void api(Rooms rooms, RoutesConfig routes) {
         SupplierApi.of(rooms.sources().suppliers()).addTo(routes);
         RateCardApi.of(rooms.sources().rateCards()).addTo(routes);
         PurchaseOfferApi.of(rooms.sources().purchaseOffers()).addTo(routes);
-        OwnedUnitApi.of(rooms.sources().ownedUnits()).addTo(routes);
+        new ShelfApi(rooms.shelf(), rooms.clock().getZone()).addTo(routes);
         new JobApi(rooms.jobs(), rooms.copyJob(), rooms.importJob(), rooms.resolveJob()).addTo(routes);
         new CostingApi(rooms.makeCosting(), rooms.runAgain(), rooms.costings()).addTo(routes);
     }

@@ -122,6 +122,19 @@ public final class Readers {
         };
     }
 
+    public static Reader<Boolean> yesOrNo() {
+        return (json, place) -> json instanceof Json.Bool bool
+                ? Read.good(bool.value())
+                : place.fault("must be true or false, not " + json.kind());
+    }
+
+    /** One of some words, as it stands. */
+    public static Reader<String> oneOf(List<String> words) {
+        Map<String, String> known = new LinkedHashMap<>();
+        words.forEach(each -> known.put(each, each));
+        return word(known);
+    }
+
     /** A list that may be empty. Every entry is read, so that all faults are found. */
     public static <T> Reader<List<T>> list(Reader<T> entry) {
         return Part.list(Part.whole(entry)).map(Part::goodValues);

@@ -8,25 +8,31 @@ import dayglass.web.error.ProblemKind;
 import dayglass.web.error.Refusal;
 import dayglass.web.page.form.Form;
 import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import io.javalin.http.UploadedFile;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.LongFunction;
 
 /** What the pages read from requests alike. */
-final class Requests {
+public final class Requests {
     private static final int PAGE = 200;
 
     private Requests() {}
 
     /** The thing that the address names, or the page that says there is none. */
-    static <I extends dayglass.base.Id, T> Stored<I, T> find(
+    public static <I extends dayglass.base.Id, T> Stored<I, T> find(
             Context ctx, VersionedCollection<I, T> all, LongFunction<I> id) {
         return all.find(id.apply(number(ctx, "id"))).orElseThrow(() -> missing(ctx));
     }
 
     /** A whole number in the address. */
-    static long number(Context ctx, String name) {
+    public static long number(Context ctx, String name) {
         String text = ctx.pathParam(name);
         if (!text.matches("[1-9][0-9]{0,17}")) {
             throw missing(ctx);
@@ -34,12 +40,12 @@ final class Requests {
         return Long.parseLong(text);
     }
 
-    static Refusal missing(Context ctx) {
+    public static Refusal missing(Context ctx) {
         return Refusal.of(new Problem(
                 Problem.Code.NOT_FOUND, "There is nothing at " + ctx.path() + "; it may have been removed."));
     }
 
-    static Form form(Context ctx) {
+    public static Form form(Context ctx) {
         try {
             return Form.sent(ctx.formParamMap());
         } catch (RuntimeException refused) {
@@ -51,20 +57,38 @@ final class Requests {
     }
 
     /** The version on which a form was based; 0, which is always stale, where it says none. */
-    static long version(Form form) {
+    public static long version(Form form) {
         String text = form.value("version");
         return text.matches("[1-9][0-9]{0,17}") ? Long.parseLong(text) : 0;
     }
 
     /** The value, or the page that says why there is none. */
-    static <T> T require(Outcome<T> outcome) {
+    public static <T> T require(Outcome<T> outcome) {
         return outcome.fold(value -> value, problem -> {
             throw Refusal.of(problem);
         });
     }
 
+    /** Goes on to another page, which is always fetched with GET. */
+    public static void see(Context ctx, String address) {
+        ctx.redirect(address, HttpStatus.SEE_OTHER);
+    }
+
+    /** The bytes of the file that came with a form, or where none came, of what was typed into a field. */
+    public static byte[] fileOrText(Context ctx, Form form, String file, String text) {
+        UploadedFile uploaded = ctx.uploadedFile(file);
+        if (uploaded == null || uploaded.size() == 0) {
+            return form.value(text).getBytes(StandardCharsets.UTF_8);
+        }
+        try (InputStream content = uploaded.content()) {
+            return content.readAllBytes();
+        } catch (IOException e) {
+            throw new UncheckedIOException("the uploaded file could not be read", e);
+        }
+    }
+
     /** Everything in a collection, by id. */
-    static <I extends dayglass.base.Id, T> List<Stored<I, T>> all(VersionedCollection<I, T> collection) {
+    public static <I extends dayglass.base.Id, T> List<Stored<I, T>> all(VersionedCollection<I, T> collection) {
         List<Stored<I, T>> all = new ArrayList<>();
         Optional<I> after = Optional.empty();
         List<Stored<I, T>> page;

@@ -2,6 +2,7 @@ package dayglass.web.page;
 
 import dayglass.app.Rooms;
 import dayglass.web.WebServer;
+import dayglass.web.page.shelf.ShelfPages;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
@@ -31,7 +32,11 @@ final class RunningHouse implements AutoCloseable {
                 rooms.transactions(),
                 rooms.clock());
         server = WebServer.start(
-                new WebServer.Binding(WebServer.Binding.LOOPBACK, 0), List.of(routes -> Pages.route(routes, sources)));
+                new WebServer.Binding(WebServer.Binding.LOOPBACK, 0),
+                List.of(
+                        routes -> Pages.route(routes, sources),
+                        routes -> ShelfPages.route(
+                                routes, rooms.shelf(), rooms.clock().getZone())));
     }
 
     String address(String path) {
