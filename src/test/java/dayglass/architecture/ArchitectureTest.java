@@ -69,6 +69,11 @@ class ArchitectureTest {
                 new Row("webNeverSeesStorage", HouseRules::webNeverSeesStorage, "SeesStorage", "web"),
                 new Row("storageNeverSeesWeb", HouseRules::storageNeverSeesWeb, "storage.SeesWeb", "storage"),
                 new Row("featuresSeeNoOutside", HouseRules::featuresSeeNoOutside, "books.SeesWeb", ""),
+                new Row(
+                        "shelfSeesNeitherWebNorStorage",
+                        HouseRules::shelfSeesNeitherWebNorStorage,
+                        "shelf.SeesStorage",
+                        "shelf"),
                 new Row("onlyPlanningKnowsTheWire", HouseRules::onlyPlanningKnowsTheWire, "KnowsWire", ""),
                 new Row("nothingSeesTheApp", HouseRules::nothingSeesTheApp, "SeesApp", ""),
                 new Row("sqlStaysInStorage", HouseRules::sqlStaysInStorage, "SpeaksSql", ""),

@@ -113,7 +113,12 @@ final class HouseRules {
     }
 
     ArchRule featuresSeeNoOutside() {
-        return neverSees(FEATURES, List.of("web", "storage", "app"));
+        return neverSees(FEATURES, List.of("web", "storage", "app", "shelf"));
+    }
+
+    /** The shelf's records as text are below the web and the database, which both use them. */
+    ArchRule shelfSeesNeitherWebNorStorage() {
+        return neverSees(List.of("shelf"), List.of("web", "storage", "app"));
     }
 
     ArchRule onlyPlanningKnowsTheWire() {

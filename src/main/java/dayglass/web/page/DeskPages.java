@@ -95,7 +95,7 @@ public final class DeskPages {
                 .add(new Supplier(name.get()))
                 .fold(
                         supplier -> {
-                            JobPages.see(ctx, "/desk");
+                            Requests.see(ctx, "/desk");
                             return supplier;
                         },
                         problem -> {
@@ -126,6 +126,6 @@ public final class DeskPages {
     private void remove(Context ctx) {
         Supplier.Id id = new Supplier.Id(Requests.number(ctx, "id"));
         Requests.require(sources.options().suppliers().remove(id, Requests.version(Requests.form(ctx))));
-        JobPages.see(ctx, "/desk");
+        Requests.see(ctx, "/desk");
     }
 }

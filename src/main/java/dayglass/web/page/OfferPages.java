@@ -143,7 +143,7 @@ final class OfferPages {
             Outcome<Stored<PurchaseOffer.Id, PurchaseOffer>> outcome) {
         outcome.fold(
                 kept -> {
-                    JobPages.see(ctx, "/desk");
+                    Requests.see(ctx, "/desk");
                     return kept;
                 },
                 problem -> {
@@ -168,6 +168,6 @@ final class OfferPages {
     private void remove(Context ctx) {
         PurchaseOffer.Id id = new PurchaseOffer.Id(Requests.number(ctx, "id"));
         Requests.require(sources.options().purchaseOffers().remove(id, Requests.version(Requests.form(ctx))));
-        JobPages.see(ctx, "/desk");
+        Requests.see(ctx, "/desk");
     }
 }
