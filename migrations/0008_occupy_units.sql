@@ -20,6 +20,8 @@ CREATE TABLE occupation (
 
 -- Rows of one unit that occupy it never overlap, so the last that starts before a wanted end decides alone.
 CREATE INDEX occupation_by_unit ON occupation (unit_id, starts_at, free_at) WHERE is_cancelled = 0;
+CREATE INDEX occupation_out ON occupation (unit_id, ends_at)
+  WHERE is_cancelled = 0 AND went_out_at IS NOT NULL AND came_back_at IS NULL;
 CREATE INDEX occupation_by_start ON occupation (starts_at) WHERE is_cancelled = 0;
 
 CREATE TRIGGER occupation_overlaps_on_insert BEFORE INSERT ON occupation

@@ -5,6 +5,8 @@ import dayglass.house.Household;
 import dayglass.house.Person;
 import dayglass.house.WhoActs;
 import dayglass.inventory.Shelf;
+import dayglass.inventory.booking.BookUnits;
+import dayglass.inventory.booking.Whereabouts;
 import dayglass.job.Jobs;
 import dayglass.planning.CopyJob;
 import dayglass.planning.Costings;
@@ -25,11 +27,16 @@ import dayglass.storage.house.JooqHouseSettings;
 import dayglass.storage.house.JooqPeople;
 import dayglass.storage.inventory.JooqLensSets;
 import dayglass.storage.inventory.JooqUnits;
+import dayglass.storage.inventory.booking.JooqHolds;
+import dayglass.storage.inventory.booking.JooqOccupations;
+import dayglass.storage.inventory.booking.JooqOverrides;
+import dayglass.storage.inventory.booking.JooqUnitStates;
 import dayglass.storage.job.JooqJobs;
 import dayglass.storage.planning.JooqCostings;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneId;
+import java.util.Optional;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 
@@ -46,6 +53,7 @@ public final class Rooms implements AutoCloseable {
     private final Shelf shelf;
     private final OptionSources sources;
     private final Household household;
+    private final Whereabouts whereabouts;
 
     private Rooms(Database database, WhoActs whoActs, Clock clock) {
         this.database = database;
@@ -66,6 +74,17 @@ public final class Rooms implements AutoCloseable {
                 new JooqPeople(database),
                 new JooqChanges(database),
                 whoActs);
+        this.whereabouts = whereabouts();
+    }
+
+    private Whereabouts whereabouts() {
+        return new Whereabouts(
+                new JooqOccupations(database),
+                new JooqHolds(database),
+                new JooqUnitStates(database),
+                (unit, day) -> Optional.empty(),
+                new JooqOverrides(database),
+                new BookUnits.Surroundings(household.settings(), database, household.whoActs(), clock));
     }
 
     /** The house keeps time by a region, as offsets alone do not know when clocks change. */
@@ -115,6 +134,10 @@ public final class Rooms implements AutoCloseable {
 
     public OptionSources sources() {
         return sources;
+    }
+
+    public Whereabouts whereAreUnits() {
+        return whereabouts;
     }
 
     public Household household() {

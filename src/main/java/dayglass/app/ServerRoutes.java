@@ -1,6 +1,7 @@
 package dayglass.app;
 
 import dayglass.house.Household;
+import dayglass.inventory.booking.Whereabouts;
 import dayglass.web.api.catalogue.PurchaseOfferApi;
 import dayglass.web.api.catalogue.RateCardApi;
 import dayglass.web.api.catalogue.SupplierApi;
@@ -9,6 +10,9 @@ import dayglass.web.api.house.HouseApi;
 import dayglass.web.api.house.PersonApi;
 import dayglass.web.api.house.WhoIsThere;
 import dayglass.web.api.inventory.ShelfApi;
+import dayglass.web.api.inventory.booking.AvailabilityApi;
+import dayglass.web.api.inventory.booking.HoldApi;
+import dayglass.web.api.inventory.booking.OccupationApi;
 import dayglass.web.api.job.JobApi;
 import dayglass.web.api.optics.FitApi;
 import dayglass.web.api.planning.CostingApi;
@@ -22,6 +26,7 @@ import io.javalin.config.RoutesConfig;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.UnaryOperator;
 
 /** Every address that the server answers. */
 public final class ServerRoutes {
@@ -43,9 +48,16 @@ public final class ServerRoutes {
         PurchaseOfferApi.of(rooms.sources().purchaseOffers()).addTo(routes);
         house(rooms.household(), routes);
         new ShelfApi(rooms.shelf(), rooms.household().settings()).addTo(routes);
+        whereabouts(rooms.whereAreUnits(), routes);
         new JobApi(rooms.jobs(), rooms.copyJob(), rooms.importJob(), rooms.resolveJob()).addTo(routes);
         new CostingApi(rooms.makeCosting(), rooms.runAgain(), rooms.costings()).addTo(routes);
         FitApi.addTo(routes);
+    }
+
+    private static void whereabouts(Whereabouts whereabouts, RoutesConfig routes) {
+        OccupationApi.addTo(routes, whereabouts, UnaryOperator.identity());
+        HoldApi.of(whereabouts).addTo(routes);
+        new AvailabilityApi(whereabouts).addTo(routes);
     }
 
     private static void house(Household household, RoutesConfig routes) {

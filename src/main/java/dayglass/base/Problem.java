@@ -19,6 +19,8 @@ public record Problem(Code code, String detail, List<Fault> faults) {
         ALREADY_THERE,
         /** Something else still points to it. */
         STILL_USED,
+        /** It is in another place at that time. */
+        TAKEN,
         /** It was changed since the version that the change was based on. */
         STALE,
         /** The input is good, yet it cannot be done. */

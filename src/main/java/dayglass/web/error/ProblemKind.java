@@ -13,6 +13,7 @@ public enum ProblemKind {
     METHOD_NOT_ALLOWED(405, "This cannot be done to it"),
     ALREADY_THERE(409, "Another one has it"),
     STILL_USED(409, "It is still used"),
+    TAKEN(409, "It is in another place then"),
     STALE(412, "It was changed since"),
     TOO_LARGE(413, "The body is too large"),
     ADDRESS_TOO_LONG(414, "The address is too long"),
@@ -55,6 +56,7 @@ public enum ProblemKind {
             case NOT_FOUND -> NOT_FOUND;
             case ALREADY_THERE -> ALREADY_THERE;
             case STILL_USED -> STILL_USED;
+            case TAKEN -> TAKEN;
             case STALE -> STALE;
             case CANNOT_BE_DONE -> CANNOT_BE_DONE;
             case BUSY -> BUSY;

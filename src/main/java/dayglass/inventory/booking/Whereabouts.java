@@ -1,0 +1,39 @@
+package dayglass.inventory.booking;
+
+import dayglass.house.HouseSettings;
+import dayglass.house.WhoActs;
+import java.time.Clock;
+
+/** All that is known and done about where units are, in one hand. */
+public record Whereabouts(
+        Occupations occupations,
+        Holds holds,
+        UnitState.Source units,
+        HandOver.ServiceState service,
+        HandOver.Overrides overrides,
+        BookUnits.Surroundings around) {
+
+    public BookUnits bookUnits() {
+        return new BookUnits(occupations, units, around);
+    }
+
+    public HandOver handOver() {
+        return new HandOver(occupations, units, service, overrides, around);
+    }
+
+    public Availability availability() {
+        return new Availability(units, occupations, around.settings(), around.clock());
+    }
+
+    public HouseSettings settings() {
+        return around.settings();
+    }
+
+    public WhoActs whoActs() {
+        return around.whoActs();
+    }
+
+    public Clock clock() {
+        return around.clock();
+    }
+}
