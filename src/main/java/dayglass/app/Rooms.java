@@ -11,6 +11,7 @@ import dayglass.planning.MakeCosting;
 import dayglass.planning.OptionSources;
 import dayglass.planning.ResolveJob;
 import dayglass.planning.RunAgain;
+import dayglass.shelf.table.ShelfImport;
 import dayglass.storage.Database;
 import dayglass.storage.catalogue.JooqLensModels;
 import dayglass.storage.catalogue.JooqPurchaseOffers;
@@ -91,6 +92,10 @@ public final class Rooms implements AutoCloseable {
 
     public Shelf shelf() {
         return shelf;
+    }
+
+    public ShelfImport shelfImport() {
+        return new ShelfImport(shelf, database);
     }
 
     public OptionSources sources() {

@@ -4,6 +4,7 @@ import dayglass.web.api.catalogue.PurchaseOfferApi;
 import dayglass.web.api.catalogue.RateCardApi;
 import dayglass.web.api.catalogue.SupplierApi;
 import dayglass.web.api.inventory.ShelfApi;
+import dayglass.web.api.inventory.ShelfImportApi;
 import dayglass.web.api.job.JobApi;
 import dayglass.web.api.planning.CostingApi;
 import dayglass.web.page.PageSources;
@@ -24,7 +25,7 @@ public final class ServerRoutes {
                 routes -> api(rooms, routes),
                 ReferencePage::addTo,
                 routes -> Pages.route(routes, pageSources(rooms)),
-                routes -> ShelfPages.route(routes, rooms.shelf(), rooms.clock().getZone()));
+                routes -> ShelfPages.route(routes, rooms.shelf(), rooms.shelfImport(), rooms.clock()));
     }
 
     private static void api(Rooms rooms, RoutesConfig routes) {
@@ -32,6 +33,7 @@ public final class ServerRoutes {
         RateCardApi.of(rooms.sources().rateCards()).addTo(routes);
         PurchaseOfferApi.of(rooms.sources().purchaseOffers()).addTo(routes);
         new ShelfApi(rooms.shelf(), rooms.clock().getZone()).addTo(routes);
+        new ShelfImportApi(rooms.shelfImport()).addTo(routes);
         new JobApi(rooms.jobs(), rooms.copyJob(), rooms.importJob(), rooms.resolveJob()).addTo(routes);
         new CostingApi(rooms.makeCosting(), rooms.runAgain(), rooms.costings()).addTo(routes);
     }

@@ -35,8 +35,7 @@ final class RunningHouse implements AutoCloseable {
                 new WebServer.Binding(WebServer.Binding.LOOPBACK, 0),
                 List.of(
                         routes -> Pages.route(routes, sources),
-                        routes -> ShelfPages.route(
-                                routes, rooms.shelf(), rooms.clock().getZone())));
+                        routes -> ShelfPages.route(routes, rooms.shelf(), rooms.shelfImport(), rooms.clock())));
     }
 
     String address(String path) {

@@ -3,13 +3,14 @@ package dayglass.web.page.shelf;
 import dayglass.catalogue.LensModel;
 import dayglass.inventory.Shelf;
 import dayglass.inventory.Unit;
+import dayglass.shelf.table.ShelfImport;
 import dayglass.web.page.Html;
 import dayglass.web.page.Requests;
 import dayglass.web.page.picture.Words;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.math.BigDecimal;
-import java.time.ZoneId;
+import java.time.Clock;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -32,14 +33,15 @@ public final class ShelfPages {
     /** A set in the list. */
     public record SetRow(long id, String name, boolean matched, String members, String covers) {}
 
-    public static void route(RoutesConfig routes, Shelf shelf, ZoneId zone) {
+    public static void route(RoutesConfig routes, Shelf shelf, ShelfImport tables, Clock clock) {
         ShelfPages pages = new ShelfPages(shelf);
         routes.get("/shelf", pages::units);
         routes.get("/shelf/models", pages::models);
         routes.get("/shelf/sets", pages::sets);
         new UnitPages(shelf, pages.html).route(routes);
         new ModelPages(shelf.models(), pages.html).route(routes);
-        new SetPages(shelf, zone, pages.html).route(routes);
+        new SetPages(shelf, clock.getZone(), pages.html).route(routes);
+        new TablePages(tables, clock, pages.html).route(routes);
     }
 
     private void units(Context ctx) {
