@@ -1,21 +1,15 @@
 package dayglass.app;
 
-import dayglass.base.Fault;
 import dayglass.cost.plan.Costing;
 import dayglass.cost.plan.Question;
 import dayglass.cost.plan.StopSignal;
-import dayglass.wire.Checked;
-import dayglass.wire.Json;
-import dayglass.wire.JsonPrint;
 import dayglass.wire.Problem;
 import dayglass.wire.costing.AnswerWriter;
 import dayglass.wire.costing.CostingProblems;
 import dayglass.wire.costing.CostingRequestReader;
 import java.math.BigDecimal;
-import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import java.util.function.Supplier;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -97,11 +91,8 @@ final class CostCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         StopSignal stop = stopSignal();
-        try {
-            return RequestFile.read(file, terminal.in()).fold(text -> cost(text, stop), this::unreadable);
-        } catch (RuntimeException | StackOverflowError | OutOfMemoryError e) {
-            return failed(e);
-        }
+        CommandReply reply = new CommandReply(terminal, json);
+        return reply.to(file, text -> cost(text, stop, reply));
     }
 
     private StopSignal stopSignal() {
@@ -117,12 +108,12 @@ final class CostCommand implements Callable<Integer> {
         return () -> System.nanoTime() - startedNanos >= limitNanos;
     }
 
-    private int cost(byte[] text, StopSignal stop) {
-        Checked<Question> question = CostingRequestReader.read(text);
-        return question.fold(asked -> cost(asked, stop), faults -> faulty(text, faults));
+    private int cost(byte[] text, StopSignal stop, CommandReply reply) {
+        return CostingRequestReader.read(text)
+                .fold(asked -> cost(asked, stop, reply), faults -> reply.faulty(text, faults));
     }
 
-    private int cost(Question question, StopSignal stop) {
+    private int cost(Question question, StopSignal stop, CommandReply reply) {
         Progress progress = Progress.start(terminal, "costing " + question.job());
         Costing costing;
         try {
@@ -132,57 +123,19 @@ final class CostCommand implements Callable<Integer> {
         }
         return costing.fold(
                 planned -> {
-                    print(AnswerWriter.write(planned.answer()), () -> CostTable.of(question, planned.answer()));
+                    reply.print(AnswerWriter.write(planned.answer()), () -> CostTable.of(question, planned.answer()));
                     return PLAN;
                 },
                 impossible -> {
-                    print(
+                    reply.print(
                             CostingProblems.impossible(impossible).toJson(),
                             () -> RefusalText.impossible(question, impossible));
                     return NO_PLAN;
                 },
                 outOfTime -> {
                     Problem problem = CostingProblems.outOfTime();
-                    refuse(problem, problem.detail());
+                    reply.refuse(problem, problem.detail());
                     return FAILED;
                 });
-    }
-
-    private int faulty(byte[] text, List<Fault> faults) {
-        refuse(Problem.faulty(faults), RefusalText.faulty(text, faults));
-        return FAULTY;
-    }
-
-    private int unreadable(List<Fault> faults) {
-        refuse(Problem.faulty(faults), faults.get(0).message());
-        return FAULTY;
-    }
-
-    private int failed(Throwable cause) {
-        refuse(
-                Problem.unexpected(),
-                "The program failed and the request may be good; what went wrong: " + cause
-                        + (cause instanceof OutOfMemoryError ? ". Give it more memory, such as java -Xmx2g." : ""));
-        return FAILED;
-    }
-
-    /** The result: JSON or words, on standard output either way. */
-    private void print(Json result, Supplier<String> words) {
-        write(json ? JsonPrint.pretty(result) : words.get());
-    }
-
-    /** A refusal: JSON on standard output, or words on standard error. */
-    private void refuse(Problem problem, String words) {
-        if (json) {
-            write(JsonPrint.pretty(problem.toJson()));
-        } else {
-            terminal.err().print(words.endsWith("\n") ? words : words + "\n");
-            terminal.err().flush();
-        }
-    }
-
-    private void write(String text) {
-        terminal.out().print(text);
-        terminal.out().flush();
     }
 }

@@ -16,12 +16,14 @@ import picocli.CommandLine.IVersionProvider;
         name = "dayglass",
         mixinStandardHelpOptions = true,
         versionProvider = Main.Version.class,
-        description = "Finds the cheapest way to get a job's lenses: own, buy or rent by the day, week or month.",
+        description =
+                "Finds the cheapest way to get a job's lenses, own, buy or rent, and whether a lens gives the picture.",
         footerHeading = "%nExamples:%n",
         footer = {
             "  dayglass cost job.json                 the plan as a table",
             "  dayglass cost job.json --json          the answer as JSON",
             "  dayglass cost - --json < job.json      the same, from standard input",
+            "  dayglass fit lens.json                 does a lens give the picture on a camera",
             "  dayglass demo                          the main job on an invented one",
             "  dayglass serve                         pages and REST at http://127.0.0.1:8080/",
             "  dayglass import job.json               a request becomes a stored job",
@@ -45,6 +47,7 @@ public final class Main {
     static int run(Terminal terminal, long startedNanos, String... arguments) {
         CommandLine commands = new CommandLine(new Main())
                 .addSubcommand(new CostCommand(terminal, startedNanos, LeastCost::solve))
+                .addSubcommand(new FitCommand(terminal))
                 .addSubcommand(new DemoCommand(terminal))
                 .addSubcommand(new ServeCommand(terminal))
                 .addSubcommand(new ImportCommand(terminal))

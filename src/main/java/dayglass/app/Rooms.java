@@ -1,6 +1,9 @@
 package dayglass.app;
 
 import dayglass.base.Transactions;
+import dayglass.house.Household;
+import dayglass.house.Person;
+import dayglass.house.WhoActs;
 import dayglass.inventory.Shelf;
 import dayglass.job.Jobs;
 import dayglass.planning.CopyJob;
@@ -13,16 +16,21 @@ import dayglass.planning.ResolveJob;
 import dayglass.planning.RunAgain;
 import dayglass.shelf.table.ShelfImport;
 import dayglass.storage.Database;
+import dayglass.storage.Recording;
 import dayglass.storage.catalogue.JooqLensModels;
 import dayglass.storage.catalogue.JooqPurchaseOffers;
 import dayglass.storage.catalogue.JooqRateCards;
 import dayglass.storage.catalogue.JooqSuppliers;
+import dayglass.storage.house.JooqChanges;
+import dayglass.storage.house.JooqHouseSettings;
+import dayglass.storage.house.JooqPeople;
 import dayglass.storage.inventory.JooqLensSets;
 import dayglass.storage.inventory.JooqUnits;
 import dayglass.storage.job.JooqJobs;
 import dayglass.storage.planning.JooqCostings;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.ZoneId;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 
@@ -38,8 +46,9 @@ public final class Rooms implements AutoCloseable {
     private final Costings costings;
     private final Shelf shelf;
     private final OptionSources sources;
+    private final Household household;
 
-    private Rooms(Database database, Clock clock) {
+    private Rooms(Database database, WhoActs whoActs, Clock clock) {
         this.database = database;
         this.clock = clock;
         this.engine = new Engine(Main.version(), clock);
@@ -53,6 +62,16 @@ public final class Rooms implements AutoCloseable {
                 new JooqPurchaseOffers(database),
                 shelf.units(),
                 shelf.sets());
+        this.household = new Household(
+                JooqHouseSettings.opened(database, region(clock.getZone())),
+                new JooqPeople(database),
+                new JooqChanges(database),
+                whoActs);
+    }
+
+    /** The house keeps time by a region, as offsets alone do not know when clocks change. */
+    private static ZoneId region(ZoneId zone) {
+        return ZoneId.getAvailableZoneIds().contains(zone.getId()) ? zone : ZoneId.of("UTC");
     }
 
     /**
@@ -62,7 +81,8 @@ public final class Rooms implements AutoCloseable {
      */
     public static Rooms open(Path databaseFile, Clock clock) {
         quietLogs();
-        return new Rooms(Database.open(databaseFile), clock);
+        WhoActs whoActs = new WhoActs(new Person.Id(1));
+        return new Rooms(Database.open(databaseFile, new Recording(whoActs, clock)), whoActs, clock);
     }
 
     /** The libraries tell every step of theirs; people are told what goes wrong. */
@@ -95,11 +115,15 @@ public final class Rooms implements AutoCloseable {
     }
 
     public ShelfImport shelfImport() {
-        return new ShelfImport(shelf, database);
+        return new ShelfImport(shelf, database, clock);
     }
 
     public OptionSources sources() {
         return sources;
+    }
+
+    public Household household() {
+        return household;
     }
 
     public ResolveJob resolveJob() {

@@ -1,14 +1,22 @@
 package dayglass.app;
 
+import dayglass.house.Household;
 import dayglass.web.api.catalogue.PurchaseOfferApi;
 import dayglass.web.api.catalogue.RateCardApi;
 import dayglass.web.api.catalogue.SupplierApi;
+import dayglass.web.api.house.ChangeApi;
+import dayglass.web.api.house.HouseApi;
+import dayglass.web.api.house.PersonApi;
+import dayglass.web.api.house.WhoIsThere;
 import dayglass.web.api.inventory.ShelfApi;
 import dayglass.web.api.inventory.ShelfImportApi;
 import dayglass.web.api.job.JobApi;
+import dayglass.web.api.optics.FitApi;
 import dayglass.web.api.planning.CostingApi;
+import dayglass.web.page.Html;
 import dayglass.web.page.PageSources;
 import dayglass.web.page.Pages;
+import dayglass.web.page.house.HousePages;
 import dayglass.web.page.shelf.ShelfPages;
 import dayglass.web.reference.ReferencePage;
 import io.javalin.config.RoutesConfig;
@@ -22,20 +30,30 @@ public final class ServerRoutes {
 
     public static List<Consumer<RoutesConfig>> of(Rooms rooms) {
         return List.of(
+                new WhoIsThere(rooms.household())::addTo,
                 routes -> api(rooms, routes),
                 ReferencePage::addTo,
                 routes -> Pages.route(routes, pageSources(rooms)),
-                routes -> ShelfPages.route(routes, rooms.shelf(), rooms.shelfImport(), rooms.clock()));
+                new HousePages(rooms.household(), new Html(rooms.household()))::route,
+                routes -> ShelfPages.route(routes, rooms.shelf(), rooms.shelfImport(), rooms.household()));
     }
 
     private static void api(Rooms rooms, RoutesConfig routes) {
         SupplierApi.of(rooms.sources().suppliers()).addTo(routes);
         RateCardApi.of(rooms.sources().rateCards()).addTo(routes);
         PurchaseOfferApi.of(rooms.sources().purchaseOffers()).addTo(routes);
-        new ShelfApi(rooms.shelf(), rooms.clock().getZone()).addTo(routes);
+        house(rooms.household(), routes);
+        new ShelfApi(rooms.shelf(), rooms.household().settings()).addTo(routes);
         new ShelfImportApi(rooms.shelfImport()).addTo(routes);
         new JobApi(rooms.jobs(), rooms.copyJob(), rooms.importJob(), rooms.resolveJob()).addTo(routes);
         new CostingApi(rooms.makeCosting(), rooms.runAgain(), rooms.costings()).addTo(routes);
+        FitApi.addTo(routes);
+    }
+
+    private static void house(Household household, RoutesConfig routes) {
+        PersonApi.of(household.people()).addTo(routes);
+        new HouseApi(household.settings()).addTo(routes);
+        new ChangeApi(household).addTo(routes);
     }
 
     private static PageSources pageSources(Rooms rooms) {
@@ -48,6 +66,7 @@ public final class ServerRoutes {
                 rooms.importJob(),
                 (job, stop) -> rooms.makeCosting().ofJob(job, Optional.empty(), stop),
                 rooms.transactions(),
-                rooms.clock());
+                rooms.clock(),
+                rooms.household());
     }
 }

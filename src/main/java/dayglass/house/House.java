@@ -16,6 +16,14 @@ import java.time.ZoneId;
  */
 public record House(
         String name, ZoneId zone, Currency currency, LocalTime outTime, LocalTime backTime, Duration turnaround) {
+    private static final LocalTime USUAL_OUT = LocalTime.of(15, 0);
+    private static final LocalTime USUAL_BACK = LocalTime.of(10, 0);
+
+    /** A new house, with the trade's usual times. */
+    public static House usual(ZoneId zone) {
+        return new House("The house", zone, Currency.of("EUR"), USUAL_OUT, USUAL_BACK, Duration.ZERO);
+    }
+
     /** There is one house only. */
     public record Id(long number) implements dayglass.base.Id {
         public static final Id ONLY = new Id(1);

@@ -18,6 +18,15 @@ public final class WhoActs {
         return current.get();
     }
 
+    /** From here to {@link #end} the thread works in the name of the person; for work that has no single call. */
+    public void begin(Person.Id person) {
+        current.set(person);
+    }
+
+    public void end() {
+        current.remove();
+    }
+
     /** Does the work in the name of the person. */
     public <T> T as(Person.Id person, Supplier<T> work) {
         Person.Id before = current.get();

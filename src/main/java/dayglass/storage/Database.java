@@ -5,10 +5,13 @@ import com.zaxxer.hikari.HikariDataSource;
 import dayglass.base.Outcome;
 import dayglass.base.Problem;
 import dayglass.base.Transactions;
+import dayglass.house.Person;
+import dayglass.house.WhoActs;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import org.flywaydb.core.Flyway;
@@ -28,14 +31,21 @@ public final class Database implements Transactions, AutoCloseable {
 
     private final HikariDataSource writer;
     private final HikariDataSource reader;
+    private final Recording recording;
 
     /** The transaction under way on a thread; a field of each database, as a test may have several open. */
     @SuppressWarnings("ThreadLocalUsage")
     private final ThreadLocal<DSLContext> current = new ThreadLocal<>();
 
-    private Database(HikariDataSource writer, HikariDataSource reader) {
+    private Database(HikariDataSource writer, HikariDataSource reader, Recording recording) {
         this.writer = writer;
         this.reader = reader;
+        this.recording = recording;
+    }
+
+    /** Opens the file for the first person of the house, on the machine's clock. */
+    public static Database open(Path file) {
+        return open(file, new Recording(new WhoActs(new Person.Id(1)), Clock.systemUTC()));
     }
 
     /**
@@ -43,7 +53,7 @@ public final class Database implements Transactions, AutoCloseable {
      *
      * @throws DatabaseUnusable where it cannot be opened or is no database of this program
      */
-    public static Database open(Path file) {
+    public static Database open(Path file, Recording recording) {
         Path path = file.toAbsolutePath();
         unpackNativeLibraryBeside(path);
         String url = "jdbc:sqlite:" + path;
@@ -51,7 +61,8 @@ public final class Database implements Transactions, AutoCloseable {
             migrate(url);
             return new Database(
                     pool("dayglass-writer", 1, source(url, SQLiteConfig.TransactionMode.IMMEDIATE)),
-                    pool("dayglass-reader", READERS, source(url, SQLiteConfig.TransactionMode.DEFERRED)));
+                    pool("dayglass-reader", READERS, source(url, SQLiteConfig.TransactionMode.DEFERRED)),
+                    recording);
         } catch (RuntimeException cause) {
             throw new DatabaseUnusable(path, cause);
         }
@@ -128,6 +139,11 @@ public final class Database implements Transactions, AutoCloseable {
         } catch (TakenBack refused) {
             return Outcome.refused(refused.problem);
         }
+    }
+
+    /** Where each change is kept with who made it. */
+    public Recording recording() {
+        return recording;
     }
 
     @Override

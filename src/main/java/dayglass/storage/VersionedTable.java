@@ -6,6 +6,9 @@ import dayglass.base.Outcome;
 import dayglass.base.Problem;
 import dayglass.base.Stored;
 import dayglass.base.VersionedCollection;
+import dayglass.house.Change;
+import dayglass.wire.Json;
+import dayglass.wire.JsonPrint;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.LongFunction;
@@ -56,6 +59,19 @@ public abstract class VersionedTable<I extends Id, T, R extends UpdatableRecord<
     /** Writes what lies in further tables; the row itself is there. */
     protected void linked(DSLContext sql, I id, T facts) {}
 
+    /** Adds to the record of a change what lies in further tables. */
+    protected void tell(Json.Members record, T facts) {}
+
+    private String told(R row, T facts) {
+        Json.Members record = RowJson.of(row, shape.id());
+        tell(record, facts);
+        return JsonPrint.pretty(record.build());
+    }
+
+    private void record(DSLContext sql, Change.Deed deed, I id, String facts) {
+        database.recording().keep(sql, deed, new Recording.Thing(shape.noun(), id.number()), facts);
+    }
+
     @Override
     public Outcome<Stored<I, T>> add(T facts) {
         return database.writing(sql -> {
@@ -69,6 +85,7 @@ public abstract class VersionedTable<I extends Id, T, R extends UpdatableRecord<
             row.store();
             I id = shape.idOf().apply(row.get(shape.id()));
             linked(sql, id, facts);
+            record(sql, Change.Deed.ADDED, id, told(row, facts));
             return Outcome.done(new Stored<>(id, 1, facts));
         });
     }
@@ -108,6 +125,7 @@ public abstract class VersionedTable<I extends Id, T, R extends UpdatableRecord<
                 return Outcome.refused(stale());
             }
             linked(sql, change.id(), change.facts());
+            record(sql, Change.Deed.CHANGED, change.id(), told(row, change.facts()));
             return Outcome.done(new Stored<>(change.id(), change.version() + 1, change.facts()));
         });
     }
@@ -129,6 +147,7 @@ public abstract class VersionedTable<I extends Id, T, R extends UpdatableRecord<
             sql.deleteFrom(table())
                     .where(shape.id().eq(id.number()), shape.version().eq(version))
                     .execute();
+            record(sql, Change.Deed.REMOVED, id, "");
             return Outcome.done(id);
         });
     }

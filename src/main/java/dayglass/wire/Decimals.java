@@ -6,6 +6,7 @@ import dayglass.base.Percent;
 import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Pattern;
 
 /**
@@ -68,18 +69,44 @@ public final class Decimals {
         BigDecimal low = BigDecimal.valueOf(least);
         BigDecimal high = BigDecimal.valueOf(most);
         return (json, place) -> {
-            Read<BigDecimal> number = plain(json, place, "\"8.875\"", least < 0);
+            Read<BigDecimal> number = fine(plain(json, place, "\"8.875\"", least < 0), place);
             if (!number.isGood()) {
                 return Read.bad();
-            }
-            if (number.get().scale() > MOST_PERCENT_DECIMALS) {
-                return place.fault("has more than " + MOST_PERCENT_DECIMALS + " decimals: round it");
             }
             if (number.get().compareTo(low) < 0 || number.get().compareTo(high) > 0) {
                 return place.fault("must lie between " + least + " and " + most);
             }
             return Read.good(withoutTrailingNoughts(number.get()));
         };
+    }
+
+    /** A length, a weight or any other number above 0, without noughts at its end. */
+    public static Reader<BigDecimal> positive() {
+        return above0(Optional.empty());
+    }
+
+    /** A number above 0 and at most so many, without noughts at its end. */
+    public static Reader<BigDecimal> positiveUpTo(int most) {
+        return above0(Optional.of(BigDecimal.valueOf(most)));
+    }
+
+    private static Reader<BigDecimal> above0(Optional<BigDecimal> most) {
+        return (json, place) -> {
+            Read<BigDecimal> number = fine(plain(json, place, "\"27.6\"", false), place);
+            if (number.isGood() && number.get().signum() == 0) {
+                return place.fault("must be more than 0");
+            }
+            return number.isGood() && most.isPresent() && number.get().compareTo(most.get()) > 0
+                    ? place.fault("must be at most " + most.get())
+                    : number.map(Decimals::withoutTrailingNoughts);
+        };
+    }
+
+    /** Refuses more decimals than are kept. */
+    private static Read<BigDecimal> fine(Read<BigDecimal> number, Place place) {
+        return number.isGood() && number.get().scale() > MOST_PERCENT_DECIMALS
+                ? place.fault("has more than " + MOST_PERCENT_DECIMALS + " decimals: round it")
+                : number;
     }
 
     /** The same number in its shortest plain form: 5.00 becomes 5, 100 stays 100. */

@@ -98,6 +98,13 @@ public final class Readers {
         };
     }
 
+    /** {@code true} or {@code false}. */
+    public static Reader<Boolean> yesOrNo() {
+        return (json, place) -> json instanceof Json.Bool bool
+                ? Read.good(bool.value())
+                : place.fault("must be true or false without quotes, not " + json.kind());
+    }
+
     /** A weekday by its English name in capitals. */
     public static Reader<DayOfWeek> weekday() {
         Map<String, DayOfWeek> days = new LinkedHashMap<>();
@@ -120,12 +127,6 @@ public final class Readers {
                     ? place.fault("must be one of " + String.join(", ", known.keySet()))
                     : Read.good(value);
         };
-    }
-
-    public static Reader<Boolean> yesOrNo() {
-        return (json, place) -> json instanceof Json.Bool bool
-                ? Read.good(bool.value())
-                : place.fault("must be true or false, not " + json.kind());
     }
 
     /** One of some words, as it stands. */

@@ -24,7 +24,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** The rules of the house hold for the program, and each is shown to catch a class that breaks it. */
 class ArchitectureTest {
     /** Rooms that are planned and not built: a rule about them alone matches nothing as yet. */
-    private static final Set<String> NOT_YET_BUILT = Set.of("optics", "desk");
+    private static final Set<String> NOT_YET_BUILT = Set.of("desk");
 
     private static final String BROKEN = "dayglass.architecture.broken";
 
@@ -64,7 +64,8 @@ class ArchitectureTest {
                         ""),
                 new Row("baseKnowsOnlyItself", HouseRules::baseKnowsOnlyItself, "KnowsCost", "base"),
                 new Row("costKnowsOnlyBase", HouseRules::costKnowsOnlyBase, "KnowsCatalogue", "cost"),
-                new Row("wireKnowsOnlyBaseAndCost", HouseRules::wireKnowsOnlyBaseAndCost, "KnowsDesk", "wire"),
+                new Row("opticsKnowsOnlyBase", HouseRules::opticsKnowsOnlyBase, "KnowsTheCatalogue", "optics"),
+                new Row("wireKnowsOnlyThePureRooms", HouseRules::wireKnowsOnlyThePureRooms, "KnowsDesk", "wire"),
                 new Row("webNeverSeesStorage", HouseRules::webNeverSeesStorage, "SeesStorage", "web"),
                 new Row("storageNeverSeesWeb", HouseRules::storageNeverSeesWeb, "storage.SeesWeb", "storage"),
                 new Row("featuresSeeNoOutside", HouseRules::featuresSeeNoOutside, "books.SeesWeb", ""),

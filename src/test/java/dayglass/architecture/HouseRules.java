@@ -96,8 +96,12 @@ final class HouseRules {
         return onlyKnows("cost", "base");
     }
 
-    ArchRule wireKnowsOnlyBaseAndCost() {
-        return onlyKnows("wire", "base", "cost");
+    ArchRule opticsKnowsOnlyBase() {
+        return onlyKnows("optics", "base");
+    }
+
+    ArchRule wireKnowsOnlyThePureRooms() {
+        return onlyKnows("wire", "base", "cost", "optics");
     }
 
     ArchRule webNeverSeesStorage() {

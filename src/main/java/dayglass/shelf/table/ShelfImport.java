@@ -13,7 +13,7 @@ import dayglass.sheet.SheetTable;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.time.Instant;
+import java.time.Clock;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
@@ -31,10 +31,13 @@ import java.util.Set;
 public final class ShelfImport {
     private final Shelf shelf;
     private final Transactions transactions;
+    private final Clock clock;
 
-    public ShelfImport(Shelf shelf, Transactions transactions) {
+    /** @param clock dates the workbooks */
+    public ShelfImport(Shelf shelf, Transactions transactions, Clock clock) {
         this.shelf = shelf;
         this.transactions = transactions;
+        this.clock = clock;
     }
 
     /** What a table is of. */
@@ -174,8 +177,8 @@ public final class ShelfImport {
     }
 
     /** Everything of one kind as a workbook that says when it was made. */
-    public byte[] xlsx(What what, Instant now) {
+    public byte[] xlsx(What what) {
         SheetTable<?> everything = table(what).everything();
-        return SheetBook.bytes(what.word(), now, book -> book.table(what.word(), everything));
+        return SheetBook.bytes(what.word(), clock.instant(), book -> book.table(what.word(), everything));
     }
 }

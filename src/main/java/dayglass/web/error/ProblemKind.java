@@ -20,6 +20,7 @@ public enum ProblemKind {
     WRONG_HOST(421, "Another host was asked for"),
     CANNOT_BE_DONE(422, "It cannot be done"),
     NO_PLAN(422, "No plan exists"),
+    NOBODY_NAMED(422, "It is not said who does it"),
     VERSION_REQUIRED(428, "The version it is based on is missing"),
     HEADERS_TOO_LARGE(431, "The headers are too large"),
     UNEXPECTED(500, "Something went wrong"),

@@ -3,6 +3,7 @@ package dayglass.web.page;
 import dayglass.base.Outcome;
 import dayglass.base.Transactions;
 import dayglass.cost.plan.StopSignal;
+import dayglass.house.Household;
 import dayglass.job.Job;
 import dayglass.job.Jobs;
 import dayglass.planning.CopyJob;
@@ -23,7 +24,8 @@ public record PageSources(
         ImportJob importJob,
         JobCosting jobCosting,
         Transactions transactions,
-        Clock clock) {
+        Clock clock,
+        Household household) {
 
     /** Costs a job as it stands and keeps the costing, until told to stop with the best found so far. */
     @FunctionalInterface

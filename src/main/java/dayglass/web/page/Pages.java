@@ -7,7 +7,7 @@ public final class Pages {
     private Pages() {}
 
     public static void route(RoutesConfig routes, PageSources sources) {
-        Html html = new Html();
+        Html html = new Html(sources.household());
         RunPages runs = new RunPages(sources, html);
         new Assets().route(routes);
         new ErrorPages(html).route(routes);

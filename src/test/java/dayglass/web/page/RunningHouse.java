@@ -2,6 +2,7 @@ package dayglass.web.page;
 
 import dayglass.app.Rooms;
 import dayglass.web.WebServer;
+import dayglass.web.api.house.WhoIsThere;
 import dayglass.web.page.shelf.ShelfPages;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -30,12 +31,14 @@ final class RunningHouse implements AutoCloseable {
                 rooms.importJob(),
                 pace.apply((job, stop) -> rooms.makeCosting().ofJob(job, Optional.empty(), stop)),
                 rooms.transactions(),
-                rooms.clock());
+                rooms.clock(),
+                rooms.household());
         server = WebServer.start(
                 new WebServer.Binding(WebServer.Binding.LOOPBACK, 0),
                 List.of(
+                        new WhoIsThere(rooms.household())::addTo,
                         routes -> Pages.route(routes, sources),
-                        routes -> ShelfPages.route(routes, rooms.shelf(), rooms.shelfImport(), rooms.clock())));
+                        routes -> ShelfPages.route(routes, rooms.shelf(), rooms.shelfImport(), rooms.household())));
     }
 
     String address(String path) {

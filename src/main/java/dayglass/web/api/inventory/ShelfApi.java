@@ -1,6 +1,7 @@
 package dayglass.web.api.inventory;
 
 import dayglass.catalogue.LensModel;
+import dayglass.house.HouseSettings;
 import dayglass.inventory.LensSet;
 import dayglass.inventory.Shelf;
 import dayglass.inventory.Unit;
@@ -15,7 +16,6 @@ import dayglass.wire.Json;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.Instant;
-import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 
 /** {@code /api/lens-models}, {@code /api/units} and {@code /api/lens-sets} with the history of a set. */
@@ -23,13 +23,13 @@ public final class ShelfApi {
     private static final String SETS = "/api/lens-sets";
 
     private final Shelf shelf;
-    private final ZoneId zone;
+    private final HouseSettings settings;
     private final Resource<LensSet.Id, LensSet> sets;
 
-    /** @param zone in which moments are written */
-    public ShelfApi(Shelf shelf, ZoneId zone) {
+    /** @param settings whose zone moments are written in */
+    public ShelfApi(Shelf shelf, HouseSettings settings) {
         this.shelf = shelf;
-        this.zone = zone;
+        this.settings = settings;
         this.sets = new Resource<>(new Representation<>(
                 SETS, "set", shelf.sets(), LensSet.Id::new, LensSetJson.reader(), LensSetJson::write));
     }
@@ -74,6 +74,7 @@ public final class ShelfApi {
     }
 
     private String moment(Instant instant) {
-        return DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(instant.atZone(zone));
+        return DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(
+                instant.atZone(settings.now().facts().zone()));
     }
 }

@@ -1,6 +1,7 @@
 package dayglass.web.page.shelf;
 
 import dayglass.base.Stored;
+import dayglass.house.HouseSettings;
 import dayglass.inventory.LensSet;
 import dayglass.inventory.Shelf;
 import dayglass.inventory.Unit;
@@ -13,7 +14,6 @@ import dayglass.web.page.form.FormJson;
 import dayglass.web.page.picture.Words;
 import dayglass.wire.Json;
 import java.time.Instant;
-import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -28,12 +28,12 @@ public final class SetPages extends RecordPages<LensSet.Id, LensSet> {
     private static final String MATCHED = "matched";
 
     private final Shelf shelf;
-    private final ZoneId zone;
+    private final HouseSettings settings;
 
-    SetPages(Shelf shelf, ZoneId zone, Html html) {
+    SetPages(Shelf shelf, HouseSettings settings, Html html) {
         super(html, new Kind<>("/shelf/sets", "/shelf/sets", shelf.sets(), LensSet.Id::new, LensSetJson.reader()));
         this.shelf = shelf;
-        this.zone = zone;
+        this.settings = settings;
     }
 
     /** A unit's time in the set. */
@@ -131,6 +131,6 @@ public final class SetPages extends RecordPages<LensSet.Id, LensSet> {
     }
 
     private String day(Instant instant) {
-        return Words.date(instant.atZone(zone).toLocalDate());
+        return Words.date(instant.atZone(settings.now().facts().zone()).toLocalDate());
     }
 }

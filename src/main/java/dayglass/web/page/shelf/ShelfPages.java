@@ -1,6 +1,7 @@
 package dayglass.web.page.shelf;
 
 import dayglass.catalogue.LensModel;
+import dayglass.house.Household;
 import dayglass.inventory.Shelf;
 import dayglass.inventory.Unit;
 import dayglass.shelf.table.ShelfImport;
@@ -10,7 +11,6 @@ import dayglass.web.page.picture.Words;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.math.BigDecimal;
-import java.time.Clock;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -21,10 +21,11 @@ public final class ShelfPages {
     private static final int MOST_SHOWN = 500;
 
     private final Shelf shelf;
-    private final Html html = new Html();
+    private final Html html;
 
-    private ShelfPages(Shelf shelf) {
+    private ShelfPages(Shelf shelf, Html html) {
         this.shelf = shelf;
+        this.html = html;
     }
 
     /** A model in the list. */
@@ -33,15 +34,15 @@ public final class ShelfPages {
     /** A set in the list. */
     public record SetRow(long id, String name, boolean matched, String members, String covers) {}
 
-    public static void route(RoutesConfig routes, Shelf shelf, ShelfImport tables, Clock clock) {
-        ShelfPages pages = new ShelfPages(shelf);
+    public static void route(RoutesConfig routes, Shelf shelf, ShelfImport tables, Household household) {
+        ShelfPages pages = new ShelfPages(shelf, new Html(household));
         routes.get("/shelf", pages::units);
         routes.get("/shelf/models", pages::models);
         routes.get("/shelf/sets", pages::sets);
         new UnitPages(shelf, pages.html).route(routes);
         new ModelPages(shelf.models(), pages.html).route(routes);
-        new SetPages(shelf, clock.getZone(), pages.html).route(routes);
-        new TablePages(tables, clock, pages.html).route(routes);
+        new SetPages(shelf, household.settings(), pages.html).route(routes);
+        new TablePages(tables, pages.html).route(routes);
     }
 
     private void units(Context ctx) {

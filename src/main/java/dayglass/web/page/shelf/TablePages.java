@@ -11,7 +11,6 @@ import dayglass.web.page.form.Form;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.nio.charset.StandardCharsets;
-import java.time.Clock;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -29,12 +28,10 @@ final class TablePages {
     private static final String COLUMN = "column/";
 
     private final ShelfImport tables;
-    private final Clock clock;
     private final Html html;
 
-    TablePages(ShelfImport tables, Clock clock, Html html) {
+    TablePages(ShelfImport tables, Html html) {
         this.tables = tables;
-        this.clock = clock;
         this.html = html;
     }
 
@@ -46,7 +43,7 @@ final class TablePages {
                 .entrySet()) {
             String path = "/shelf/" + each.getKey();
             routes.get(path + ".csv", ctx -> send(ctx, CSV, tables.csv(each.getValue())));
-            routes.get(path + ".xlsx", ctx -> send(ctx, SPREADSHEET, tables.xlsx(each.getValue(), clock.instant())));
+            routes.get(path + ".xlsx", ctx -> send(ctx, SPREADSHEET, tables.xlsx(each.getValue())));
         }
     }
 
