@@ -20,6 +20,7 @@ import dayglass.storage.catalogue.JooqRateCards;
 import dayglass.storage.catalogue.JooqSuppliers;
 import dayglass.storage.house.JooqChanges;
 import dayglass.storage.house.JooqHouseSettings;
+import dayglass.storage.house.JooqKeyedAnswers;
 import dayglass.storage.house.JooqPeople;
 import dayglass.storage.inventory.JooqOwnedUnits;
 import dayglass.storage.job.JooqJobs;
@@ -58,7 +59,8 @@ public final class Rooms implements AutoCloseable {
                 JooqHouseSettings.opened(database, region(clock.getZone())),
                 new JooqPeople(database),
                 new JooqChanges(database),
-                whoActs);
+                whoActs,
+                new JooqKeyedAnswers(database, clock));
     }
 
     /** The house keeps time by a region, as offsets alone do not know when clocks change. */

@@ -31,7 +31,7 @@ public final class ServerRoutes {
                 routes -> api(rooms, routes),
                 ReferencePage::addTo,
                 routes -> Pages.route(routes, pageSources(rooms)),
- new HousePages(rooms.household(), new Html(rooms.household()))::route);
+                new HousePages(rooms.household(), new Html(rooms.household()))::route);
     }
 
     private static void api(Rooms rooms, RoutesConfig routes) {
