@@ -25,6 +25,7 @@ import picocli.CommandLine.IVersionProvider;
             "  dayglass demo                          the main job on an invented one",
             "  dayglass serve                         pages and REST at http://127.0.0.1:8080/",
             "  dayglass import job.json               a request becomes a stored job",
+            "  dayglass backup --to FOLDER            the database and every picture, also while it is served",
             "  dayglass help cost                     what a request holds, and the exit statuses"
         },
         subcommands = CommandLine.HelpCommand.class)
@@ -49,6 +50,7 @@ public final class Main {
                 .addSubcommand(new ServeCommand(terminal))
                 .addSubcommand(new ImportCommand(terminal))
                 .addSubcommand(new ExportCommand(terminal))
+                .addSubcommand(new BackupCommand(terminal))
                 .setOut(new PrintWriter(terminal.out(), true, StandardCharsets.UTF_8))
                 .setErr(new PrintWriter(terminal.err(), true, StandardCharsets.UTF_8))
                 .setCaseInsensitiveEnumValuesAllowed(true)

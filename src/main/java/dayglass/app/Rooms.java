@@ -4,6 +4,10 @@ import dayglass.base.Transactions;
 import dayglass.house.Household;
 import dayglass.house.Person;
 import dayglass.house.WhoActs;
+import dayglass.inventory.condition.ConditionNotes;
+import dayglass.inventory.condition.NoteCondition;
+import dayglass.inventory.condition.Notebook;
+import dayglass.inventory.picture.Pictures;
 import dayglass.job.Jobs;
 import dayglass.planning.CopyJob;
 import dayglass.planning.Costings;
@@ -23,7 +27,9 @@ import dayglass.storage.house.JooqHouseSettings;
 import dayglass.storage.house.JooqKeyedAnswers;
 import dayglass.storage.house.JooqPeople;
 import dayglass.storage.inventory.JooqOwnedUnits;
+import dayglass.storage.inventory.condition.JooqConditionNotes;
 import dayglass.storage.job.JooqJobs;
+import dayglass.storage.picture.PictureFolder;
 import dayglass.storage.planning.JooqCostings;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -43,8 +49,9 @@ public final class Rooms implements AutoCloseable {
     private final Costings costings;
     private final OptionSources sources;
     private final Household household;
+    private final Notebook notebook;
 
-    private Rooms(Database database, WhoActs whoActs, Clock clock) {
+    private Rooms(Database database, Pictures pictures, WhoActs whoActs, Clock clock) {
         this.database = database;
         this.clock = clock;
         this.engine = new Engine(Main.version(), clock);
@@ -61,6 +68,8 @@ public final class Rooms implements AutoCloseable {
                 new JooqChanges(database),
                 whoActs,
                 new JooqKeyedAnswers(database, clock));
+        ConditionNotes notes = new JooqConditionNotes(database);
+        this.notebook = new Notebook(notes, pictures, new NoteCondition(notes, pictures, whoActs, clock));
     }
 
     /** The house keeps time by a region, as offsets alone do not know when clocks change. */
@@ -76,7 +85,11 @@ public final class Rooms implements AutoCloseable {
     public static Rooms open(Path databaseFile, Clock clock) {
         quietLogs();
         WhoActs whoActs = new WhoActs(new Person.Id(1));
-        return new Rooms(Database.open(databaseFile, new Recording(whoActs, clock)), whoActs, clock);
+        return new Rooms(
+                Database.open(databaseFile, new Recording(whoActs, clock)),
+                PictureFolder.beside(databaseFile),
+                whoActs,
+                clock);
     }
 
     /** The libraries tell every step of theirs; people are told what goes wrong. */
@@ -110,6 +123,10 @@ public final class Rooms implements AutoCloseable {
 
     public Household household() {
         return household;
+    }
+
+    public Notebook notebook() {
+        return notebook;
     }
 
     public ResolveJob resolveJob() {

@@ -9,12 +9,14 @@ import dayglass.web.api.house.HouseApi;
 import dayglass.web.api.house.PersonApi;
 import dayglass.web.api.house.WhoIsThere;
 import dayglass.web.api.inventory.OwnedUnitApi;
+import dayglass.web.api.inventory.condition.NoteApi;
 import dayglass.web.api.job.JobApi;
 import dayglass.web.api.planning.CostingApi;
 import dayglass.web.page.Html;
 import dayglass.web.page.PageSources;
 import dayglass.web.page.Pages;
 import dayglass.web.page.house.HousePages;
+import dayglass.web.page.shelf.NotePages;
 import dayglass.web.reference.ReferencePage;
 import io.javalin.config.RoutesConfig;
 import java.util.List;
@@ -31,7 +33,13 @@ public final class ServerRoutes {
                 routes -> api(rooms, routes),
                 ReferencePage::addTo,
                 routes -> Pages.route(routes, pageSources(rooms)),
-                new HousePages(rooms.household(), new Html(rooms.household()))::route);
+                routes -> housePages(rooms, routes));
+    }
+
+    private static void housePages(Rooms rooms, RoutesConfig routes) {
+        Html html = new Html(rooms.household());
+        new HousePages(rooms.household(), html).route(routes);
+        new NotePages(rooms.notebook(), rooms.household(), html).route(routes);
     }
 
     private static void api(Rooms rooms, RoutesConfig routes) {
@@ -40,6 +48,7 @@ public final class ServerRoutes {
         PurchaseOfferApi.of(rooms.sources().purchaseOffers()).addTo(routes);
         OwnedUnitApi.of(rooms.sources().ownedUnits()).addTo(routes);
         house(rooms.household(), routes);
+        new NoteApi(rooms.notebook(), rooms.household()).addTo(routes);
         new JobApi(rooms.jobs(), rooms.copyJob(), rooms.importJob(), rooms.resolveJob()).addTo(routes);
         new CostingApi(rooms.makeCosting(), rooms.runAgain(), rooms.costings()).addTo(routes);
     }
