@@ -1,7 +1,5 @@
 package dayglass.app;
 
-import dayglass.storage.DatabaseUnusable;
-import dayglass.storage.backup.Backup;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -48,19 +46,6 @@ final class BackupCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        try {
-            return tell(Backup.make(file, folder));
-        } catch (Backup.Impossible | DatabaseUnusable impossible) {
-            terminal.err().println(impossible.getMessage());
-            return CostCommand.FAILED;
-        }
-    }
-
-    private int tell(Backup backup) {
-        terminal.out()
-                .println(backup.database() + " and " + backup.pictures()
-                        + (backup.pictures() == 1 ? " picture." : " pictures."));
-        backup.missing().forEach(picture -> terminal.err().println("This picture is gone or damaged: " + picture));
-        return backup.missing().isEmpty() ? 0 : CostCommand.FAILED;
+        return MakeBackup.of(file, folder, terminal);
     }
 }

@@ -34,6 +34,8 @@ public final class Main {
 
     public static void main(String[] arguments) {
         long startedNanos = System.nanoTime();
+        // Pictures are drawn, never shown in a window.
+        System.setProperty("java.awt.headless", "true");
         System.exit(run(Terminal.ofProcess(), startedNanos, arguments));
     }
 
