@@ -7,6 +7,10 @@ import dayglass.house.WhoActs;
 import dayglass.inventory.Shelf;
 import dayglass.inventory.booking.BookUnits;
 import dayglass.inventory.booking.Whereabouts;
+import dayglass.inventory.condition.ConditionNotes;
+import dayglass.inventory.condition.NoteCondition;
+import dayglass.inventory.condition.Notebook;
+import dayglass.inventory.picture.Pictures;
 import dayglass.job.Jobs;
 import dayglass.planning.CopyJob;
 import dayglass.planning.Costings;
@@ -16,6 +20,7 @@ import dayglass.planning.MakeCosting;
 import dayglass.planning.OptionSources;
 import dayglass.planning.ResolveJob;
 import dayglass.planning.RunAgain;
+import dayglass.shelf.table.ShelfImport;
 import dayglass.storage.Database;
 import dayglass.storage.Recording;
 import dayglass.storage.catalogue.JooqLensModels;
@@ -24,6 +29,7 @@ import dayglass.storage.catalogue.JooqRateCards;
 import dayglass.storage.catalogue.JooqSuppliers;
 import dayglass.storage.house.JooqChanges;
 import dayglass.storage.house.JooqHouseSettings;
+import dayglass.storage.house.JooqKeyedAnswers;
 import dayglass.storage.house.JooqPeople;
 import dayglass.storage.inventory.JooqLensSets;
 import dayglass.storage.inventory.JooqUnits;
@@ -31,7 +37,9 @@ import dayglass.storage.inventory.booking.JooqHolds;
 import dayglass.storage.inventory.booking.JooqOccupations;
 import dayglass.storage.inventory.booking.JooqOverrides;
 import dayglass.storage.inventory.booking.JooqUnitStates;
+import dayglass.storage.inventory.condition.JooqConditionNotes;
 import dayglass.storage.job.JooqJobs;
+import dayglass.storage.picture.PictureFolder;
 import dayglass.storage.planning.JooqCostings;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -54,8 +62,9 @@ public final class Rooms implements AutoCloseable {
     private final OptionSources sources;
     private final Household household;
     private final Whereabouts whereabouts;
+    private final Notebook notebook;
 
-    private Rooms(Database database, WhoActs whoActs, Clock clock) {
+    private Rooms(Database database, Pictures pictures, WhoActs whoActs, Clock clock) {
         this.database = database;
         this.clock = clock;
         this.engine = new Engine(Main.version(), clock);
@@ -73,7 +82,10 @@ public final class Rooms implements AutoCloseable {
                 JooqHouseSettings.opened(database, region(clock.getZone())),
                 new JooqPeople(database),
                 new JooqChanges(database),
-                whoActs);
+                whoActs,
+                new JooqKeyedAnswers(database, clock));
+        ConditionNotes notes = new JooqConditionNotes(database);
+        this.notebook = new Notebook(notes, pictures, new NoteCondition(notes, pictures, whoActs, clock));
         this.whereabouts = whereabouts();
     }
 
@@ -100,7 +112,11 @@ public final class Rooms implements AutoCloseable {
     public static Rooms open(Path databaseFile, Clock clock) {
         quietLogs();
         WhoActs whoActs = new WhoActs(new Person.Id(1));
-        return new Rooms(Database.open(databaseFile, new Recording(whoActs, clock)), whoActs, clock);
+        return new Rooms(
+                Database.open(databaseFile, new Recording(whoActs, clock)),
+                PictureFolder.beside(databaseFile),
+                whoActs,
+                clock);
     }
 
     /** The libraries tell every step of theirs; people are told what goes wrong. */
@@ -132,6 +148,10 @@ public final class Rooms implements AutoCloseable {
         return shelf;
     }
 
+    public ShelfImport shelfImport() {
+        return new ShelfImport(shelf, database, clock);
+    }
+
     public OptionSources sources() {
         return sources;
     }
@@ -142,6 +162,10 @@ public final class Rooms implements AutoCloseable {
 
     public Household household() {
         return household;
+    }
+
+    public Notebook notebook() {
+        return notebook;
     }
 
     public ResolveJob resolveJob() {

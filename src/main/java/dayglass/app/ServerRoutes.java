@@ -2,6 +2,7 @@ package dayglass.app;
 
 import dayglass.house.Household;
 import dayglass.inventory.booking.Whereabouts;
+import dayglass.web.api.Keyed;
 import dayglass.web.api.catalogue.PurchaseOfferApi;
 import dayglass.web.api.catalogue.RateCardApi;
 import dayglass.web.api.catalogue.SupplierApi;
@@ -10,9 +11,11 @@ import dayglass.web.api.house.HouseApi;
 import dayglass.web.api.house.PersonApi;
 import dayglass.web.api.house.WhoIsThere;
 import dayglass.web.api.inventory.ShelfApi;
+import dayglass.web.api.inventory.ShelfImportApi;
 import dayglass.web.api.inventory.booking.AvailabilityApi;
 import dayglass.web.api.inventory.booking.HoldApi;
 import dayglass.web.api.inventory.booking.OccupationApi;
+import dayglass.web.api.inventory.condition.NoteApi;
 import dayglass.web.api.job.JobApi;
 import dayglass.web.api.optics.FitApi;
 import dayglass.web.api.planning.CostingApi;
@@ -20,13 +23,13 @@ import dayglass.web.page.Html;
 import dayglass.web.page.PageSources;
 import dayglass.web.page.Pages;
 import dayglass.web.page.house.HousePages;
+import dayglass.web.page.shelf.NotePages;
 import dayglass.web.page.shelf.ShelfPages;
 import dayglass.web.reference.ReferencePage;
 import io.javalin.config.RoutesConfig;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
-import java.util.function.UnaryOperator;
 
 /** Every address that the server answers. */
 public final class ServerRoutes {
@@ -38,8 +41,14 @@ public final class ServerRoutes {
                 routes -> api(rooms, routes),
                 ReferencePage::addTo,
                 routes -> Pages.route(routes, pageSources(rooms)),
-                new HousePages(rooms.household(), new Html(rooms.household()))::route,
-                routes -> ShelfPages.route(routes, rooms.shelf(), rooms.household()));
+                routes -> housePages(rooms, routes));
+    }
+
+    private static void housePages(Rooms rooms, RoutesConfig routes) {
+        Html html = new Html(rooms.household());
+        new HousePages(rooms.household(), html).route(routes);
+        ShelfPages.route(routes, rooms.shelf(), rooms.shelfImport(), rooms.household());
+        new NotePages(rooms.notebook(), rooms.household(), html).route(routes);
     }
 
     private static void api(Rooms rooms, RoutesConfig routes) {
@@ -48,14 +57,17 @@ public final class ServerRoutes {
         PurchaseOfferApi.of(rooms.sources().purchaseOffers()).addTo(routes);
         house(rooms.household(), routes);
         new ShelfApi(rooms.shelf(), rooms.household().settings()).addTo(routes);
-        whereabouts(rooms.whereAreUnits(), routes);
+        whereabouts(rooms, routes);
+        new ShelfImportApi(rooms.shelfImport()).addTo(routes);
+        new NoteApi(rooms.notebook(), rooms.household()).addTo(routes);
         new JobApi(rooms.jobs(), rooms.copyJob(), rooms.importJob(), rooms.resolveJob()).addTo(routes);
         new CostingApi(rooms.makeCosting(), rooms.runAgain(), rooms.costings()).addTo(routes);
         FitApi.addTo(routes);
     }
 
-    private static void whereabouts(Whereabouts whereabouts, RoutesConfig routes) {
-        OccupationApi.addTo(routes, whereabouts, UnaryOperator.identity());
+    private static void whereabouts(Rooms rooms, RoutesConfig routes) {
+        Whereabouts whereabouts = rooms.whereAreUnits();
+        OccupationApi.addTo(routes, whereabouts, new Keyed(rooms.household().keyedAnswers())::once);
         HoldApi.of(whereabouts).addTo(routes);
         new AvailabilityApi(whereabouts).addTo(routes);
     }

@@ -78,7 +78,7 @@ class ArchitectureTest {
                 new Row("nothingSeesTheApp", HouseRules::nothingSeesTheApp, "SeesApp", ""),
                 new Row("sqlStaysInStorage", HouseRules::sqlStaysInStorage, "SpeaksSql", ""),
                 new Row("javalinStaysInTheWeb", HouseRules::javalinStaysInTheWeb, "SpeaksHttp", ""),
-                new Row("fileFormatsStayInBooksFile", HouseRules::fileFormatsStayInBooksFile, "WritesSheets", ""),
+                new Row("fileFormatsStayInSheet", HouseRules::fileFormatsStayInSheet, "WritesSheets", ""),
                 new Row(
                         "booksWriteToStreamsNotPaths",
                         HouseRules::booksWriteToStreamsNotPaths,

@@ -155,15 +155,15 @@ final class HouseRules {
                 .because("only the web knows that there is a server");
     }
 
-    ArchRule fileFormatsStayInBooksFile() {
+    ArchRule fileFormatsStayInSheet() {
         return noClasses()
                 .that()
                 .resideInAPackage(root + "..")
-                .and(resideOutsideOfPackages(within(List.of("books.file"))))
+                .and(resideOutsideOfPackages(within(List.of("sheet"))))
                 .should()
                 .dependOnClassesThat()
                 .resideInAnyPackage("org.dhatim..", "de.siegmar..")
-                .because("one package writes spreadsheets");
+                .because("one package reads and writes tables as files");
     }
 
     ArchRule booksWriteToStreamsNotPaths() {

@@ -38,7 +38,7 @@ final class RunningHouse implements AutoCloseable {
                 List.of(
                         new WhoIsThere(rooms.household())::addTo,
                         routes -> Pages.route(routes, sources),
-                        routes -> ShelfPages.route(routes, rooms.shelf(), rooms.household())));
+                        routes -> ShelfPages.route(routes, rooms.shelf(), rooms.shelfImport(), rooms.household())));
     }
 
     String address(String path) {

@@ -4,6 +4,7 @@ import dayglass.catalogue.LensModel;
 import dayglass.house.Household;
 import dayglass.inventory.Shelf;
 import dayglass.inventory.Unit;
+import dayglass.shelf.table.ShelfImport;
 import dayglass.web.page.Html;
 import dayglass.web.page.Requests;
 import dayglass.web.page.picture.Words;
@@ -33,7 +34,7 @@ public final class ShelfPages {
     /** A set in the list. */
     public record SetRow(long id, String name, boolean matched, String members, String covers) {}
 
-    public static void route(RoutesConfig routes, Shelf shelf, Household household) {
+    public static void route(RoutesConfig routes, Shelf shelf, ShelfImport tables, Household household) {
         ShelfPages pages = new ShelfPages(shelf, new Html(household));
         routes.get("/shelf", pages::units);
         routes.get("/shelf/models", pages::models);
@@ -41,6 +42,7 @@ public final class ShelfPages {
         new UnitPages(shelf, pages.html).route(routes);
         new ModelPages(shelf.models(), pages.html).route(routes);
         new SetPages(shelf, household.settings(), pages.html).route(routes);
+        new TablePages(tables, pages.html).route(routes);
     }
 
     private void units(Context ctx) {
