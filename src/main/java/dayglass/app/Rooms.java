@@ -72,12 +72,6 @@ public final class Rooms implements AutoCloseable {
         this.costings = new JooqCostings(database);
         this.shelf =
                 new Shelf(new JooqLensModels(database), new JooqUnits(database), new JooqLensSets(database, clock));
-        this.sources = new OptionSources(
-                new JooqSuppliers(database),
-                new JooqRateCards(database),
-                new JooqPurchaseOffers(database),
-                shelf.units(),
-                shelf.sets());
         this.household = new Household(
                 JooqHouseSettings.opened(database, region(clock.getZone())),
                 new JooqPeople(database),
@@ -87,6 +81,13 @@ public final class Rooms implements AutoCloseable {
         ConditionNotes notes = new JooqConditionNotes(database);
         this.notebook = new Notebook(notes, pictures, new NoteCondition(notes, pictures, whoActs, clock));
         this.whereabouts = whereabouts();
+        this.sources = new OptionSources(
+                new JooqSuppliers(database),
+                new JooqRateCards(database),
+                new JooqPurchaseOffers(database),
+                shelf.units(),
+                shelf.sets(),
+                whereabouts.freeDays());
     }
 
     private Whereabouts whereabouts() {

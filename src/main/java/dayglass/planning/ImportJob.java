@@ -1,6 +1,5 @@
 package dayglass.planning;
 
-import dayglass.base.DateRange;
 import dayglass.base.Fault;
 import dayglass.base.Outcome;
 import dayglass.base.Problem;
@@ -123,7 +122,7 @@ public final class ImportJob {
     private record FromShelf(List<Unit.Id> units, List<LensSet.Id> sets) {}
 
     private Outcome<FromShelf> shelf(Question question) {
-        DateRange horizon = question.schedule().horizon();
+        OwnOptions own = new OwnOptions(sources, question.schedule().horizon(), question.job());
         List<Fault> faults = new ArrayList<>();
         List<Unit.Id> units = new ArrayList<>();
         List<LensSet.Id> sets = new ArrayList<>();
@@ -133,7 +132,7 @@ public final class ImportJob {
             Optional<Stored<Unit.Id, Unit>> found = sources.units().tagged(option.id());
             if (set.isPresent()) {
                 sets.add(set.get());
-            } else if (found.isPresent() && !isLike(option, found.get().facts(), horizon)) {
+            } else if (found.isPresent() && !isLike(option, found.get(), own)) {
                 faults.add(new Fault(
                         "/owned/" + at + "/id",
                         "\"" + option.id() + "\" is on the shelf with other facts: give the unit its own tag, or what"
@@ -157,12 +156,12 @@ public final class ImportJob {
                 .map(Stored::id);
     }
 
-    /** A unit with the same covers that is there on the same days, as typed or as its holding leaves them. */
-    private static boolean isLike(Question.Owned option, Unit unit, DateRange horizon) {
-        return unit.use().covers().equals(option.covers())
-                && (unit.use().available().equals(option.available())
-                        || OwnOptions.windows(OwnOptions.daysOf(unit, horizon), unit.use(), horizon)
-                                .equals(option.available()));
+    /** A unit with the same covers that is there on the same days, as typed or as the shelf leaves them. */
+    private static boolean isLike(Question.Owned option, Stored<Unit.Id, Unit> unit, OwnOptions own) {
+        Unit.Use use = unit.facts().use();
+        return use.covers().equals(option.covers())
+                && (use.available().equals(option.available())
+                        || own.windows(unit).equals(option.available()));
     }
 
     private static <T> List<T> with(List<T> before, T next) {

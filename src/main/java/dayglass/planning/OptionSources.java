@@ -5,7 +5,13 @@ import dayglass.catalogue.RateCards;
 import dayglass.catalogue.Suppliers;
 import dayglass.inventory.LensSets;
 import dayglass.inventory.Units;
+import dayglass.inventory.booking.FreeDays;
 
 /** Where the options of a job come from. */
 public record OptionSources(
-        Suppliers suppliers, RateCards rateCards, PurchaseOffers purchaseOffers, Units units, LensSets lensSets) {}
+        Suppliers suppliers,
+        RateCards rateCards,
+        PurchaseOffers purchaseOffers,
+        Units units,
+        LensSets lensSets,
+        FreeDays freeDays) {}

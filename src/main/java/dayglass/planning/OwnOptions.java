@@ -3,6 +3,7 @@ package dayglass.planning;
 import dayglass.base.DateRange;
 import dayglass.base.Outcome;
 import dayglass.base.Problem;
+import dayglass.base.Stored;
 import dayglass.cost.plan.Question;
 import dayglass.inventory.LensSet;
 import dayglass.inventory.Unit;
@@ -25,20 +26,32 @@ import java.util.function.Predicate;
 final class OwnOptions {
     private final OptionSources sources;
     private final DateRange horizon;
+    private final String job;
 
-    OwnOptions(OptionSources sources, DateRange horizon) {
+    /** @param job by whose name bookings are made for it already */
+    OwnOptions(OptionSources sources, DateRange horizon, String job) {
         this.sources = sources;
         this.horizon = horizon;
+        this.job = job;
     }
 
     /** An option and where it comes from, in words. */
     record Named(Question.Owned option, String origin) {}
 
-    /**
-     * The days of the horizon on which a unit can serve: those on which the house lets it serve, while it holds the
-     * unit. Whatever else keeps a unit from a job is to be taken away here.
-     */
-    static NavigableSet<LocalDate> daysOf(Unit unit, DateRange horizon) {
+    /** The days on which a unit can serve: let serve and held by the house, healthy, and not somewhere else. */
+    private NavigableSet<LocalDate> daysOf(Stored<Unit.Id, Unit> unit) {
+        NavigableSet<LocalDate> days = daysOf(unit.facts(), horizon);
+        days.retainAll(sources.freeDays().of(unit.id(), horizon, job));
+        return days;
+    }
+
+    /** The windows in which a unit can serve. */
+    List<DateRange> windows(Stored<Unit.Id, Unit> unit) {
+        return windows(daysOf(unit), unit.facts().use(), horizon);
+    }
+
+    /** The days of the horizon on which the house lets a unit serve, while it holds the unit. */
+    private static NavigableSet<LocalDate> daysOf(Unit unit, DateRange horizon) {
         NavigableSet<LocalDate> days = new TreeSet<>();
         List<DateRange> windows = unit.use().available();
         horizon.stream()
@@ -50,19 +63,19 @@ final class OwnOptions {
     }
 
     /** The windows that say the days; where nothing but the house's own windows matters, those as they were typed. */
-    static List<DateRange> windows(NavigableSet<LocalDate> days, Unit.Use use, DateRange horizon) {
+    private static List<DateRange> windows(NavigableSet<LocalDate> days, Unit.Use use, DateRange horizon) {
         NavigableSet<LocalDate> typed = daysOf(Unit.serving("any", use), horizon);
         return typed.equals(days) ? use.available() : runs(days);
     }
 
     /** How many of each slot a whole set serves. */
     static Map<String, Integer> covers(OptionSources sources, LensSet set) {
-        return set.covers(members(sources, set));
+        return set.covers(members(sources, set).stream().map(Stored::facts).toList());
     }
 
-    private static List<Unit> members(OptionSources sources, LensSet set) {
+    private static List<Stored<Unit.Id, Unit>> members(OptionSources sources, LensSet set) {
         return set.members().stream()
-                .map(id -> ResolveJob.get(sources.units(), id))
+                .map(id -> ResolveJob.stored(sources.units(), id))
                 .toList();
     }
 
@@ -92,12 +105,12 @@ final class OwnOptions {
             }
         }
         for (Unit.Id id : considered.units()) {
-            Unit unit = ResolveJob.get(sources.units(), id);
-            if (!wants.test(unit.tag())) {
+            Stored<Unit.Id, Unit> unit = ResolveJob.stored(sources.units(), id);
+            if (!wants.test(unit.facts().tag())) {
                 continue;
             }
-            if (unit.use().covers().isEmpty()) {
-                return servesNothing("unit " + unit.tag());
+            if (unit.facts().use().covers().isEmpty()) {
+                return servesNothing("unit " + unit.facts().tag());
             }
             alone(unit, Optional.ofNullable(inSets.get(id))).ifPresent(options::add);
         }
@@ -116,12 +129,13 @@ final class OwnOptions {
         if (!set.members().isEmpty()) {
             horizon.stream().forEach(days::add);
         }
-        members(sources, set).forEach(unit -> days.retainAll(daysOf(unit, horizon)));
+        members(sources, set).forEach(unit -> days.retainAll(daysOf(unit)));
         return days;
     }
 
-    private Optional<Named> alone(Unit unit, Optional<NavigableSet<LocalDate>> inSet) {
-        NavigableSet<LocalDate> days = daysOf(unit, horizon);
+    private Optional<Named> alone(Stored<Unit.Id, Unit> stored, Optional<NavigableSet<LocalDate>> inSet) {
+        Unit unit = stored.facts();
+        NavigableSet<LocalDate> days = daysOf(stored);
         inSet.ifPresent(days::removeAll);
         List<DateRange> windows = windows(days, unit.use(), horizon);
         // No window would mean always.

@@ -109,7 +109,7 @@ public final class ResolveJob {
 
     /** What the shelf itself can give, and on which days, is said by {@link OwnOptions}. */
     private Optional<Problem> gatherOwn(Job job, Gathering gathering) {
-        OwnOptions own = new OwnOptions(sources, job.schedule().horizon());
+        OwnOptions own = new OwnOptions(sources, job.schedule().horizon(), job.name());
         return own.of(job.sources(), gathering::wants)
                 .fold(
                         options -> {
@@ -150,10 +150,12 @@ public final class ResolveJob {
     }
 
     /** What a stored job points to is there: the database forbids its removal. */
+    static <I extends Id, T> Stored<I, T> stored(VersionedCollection<I, T> all, I id) {
+        return all.find(id).orElseThrow(() -> new IllegalStateException(id + " is pointed to and not there"));
+    }
+
     static <I extends Id, T> T get(VersionedCollection<I, T> all, I id) {
-        return all.find(id)
-                .orElseThrow(() -> new IllegalStateException(id + " is pointed to and not there"))
-                .facts();
+        return stored(all, id).facts();
     }
 
     /** The options found so far, and where the name of each came from. */

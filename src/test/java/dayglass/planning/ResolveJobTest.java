@@ -18,11 +18,14 @@ import dayglass.cost.plan.Question;
 import dayglass.inventory.Holding;
 import dayglass.inventory.LensSet;
 import dayglass.inventory.Unit;
+import dayglass.inventory.booking.BookUnits;
+import dayglass.inventory.booking.Occupation;
 import dayglass.job.Job;
 import dayglass.support.Served;
 import dayglass.wire.costing.CostingRequestReader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -106,6 +109,33 @@ class ResolveJobTest {
         assertEquals(
                 new String(requestOf(question("00-sample")), StandardCharsets.UTF_8),
                 new String(requestOf(done(rooms.resolveJob().resolve(job))), StandardCharsets.UTF_8));
+    }
+
+    /** The sample's unit may serve from 12 April on and the job ends on the 14th; out on the 13th, it serves on the 12th. */
+    @Test
+    void aUnitThatIsSomewhereElseServesOnTheOtherDaysOnly() {
+        assertEquals(
+                List.of(DateRange.inclusive(LocalDate.of(2027, 4, 12), LocalDate.of(2027, 4, 12))),
+                ownedAfterTheBench("another job"));
+        assertEquals(
+                List.of(DateRange.inclusive(LocalDate.of(2027, 4, 12), LocalDate.of(2027, 4, 30))),
+                ownedAfterTheBench(job.name()));
+    }
+
+    private List<DateRange> ownedAfterTheBench(String forWhom) {
+        BookUnits bookUnits = rooms.whereAreUnits().bookUnits();
+        BookUnits.Entry entry = new BookUnits.Entry(
+                Occupation.Kind.BOOKING,
+                Instant.parse("2027-04-13T15:00:00Z"),
+                Instant.parse("2027-04-20T10:00:00Z"),
+                forWhom,
+                Optional.empty());
+        Stored<Occupation.Id, Occupation> booked =
+                done(bookUnits.add(job.sources().units(), entry)).get(0);
+        List<DateRange> windows =
+                done(rooms.resolveJob().resolve(job)).owned().get(0).available();
+        done(bookUnits.cancel(booked));
+        return windows;
     }
 
     private static byte[] requestOf(Question question) {

@@ -44,8 +44,8 @@ final class Promise {
         return warnings;
     }
 
-    /** A unit held to a day is given back within it. */
+    /** A unit held to a day serves on it and is back at the usual time on the morning after. */
     private static Instant endOf(LocalDate day, House house) {
-        return day.plusDays(1).atStartOfDay(house.zone()).toInstant();
+        return FreeDays.use(day, day, house).back();
     }
 }

@@ -25,6 +25,10 @@ public record Whereabouts(
         return new Availability(units, occupations, around.settings(), around.clock());
     }
 
+    public FreeDays freeDays() {
+        return new FreeDays(units, occupations, around.settings());
+    }
+
     public HouseSettings settings() {
         return around.settings();
     }
