@@ -3,39 +3,21 @@ package dayglass.web;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dayglass.support.OneServer;
 import dayglass.support.Reply;
 import dayglass.support.Served;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Whatever is sent over a bare socket, the answer is a problem document and never the program's own failure. */
-class RefusalTest {
+class RefusalTest extends OneServer {
     private static final int TOO_MANY_BYTES = 2 * 1024 * 1024 + 1;
-
-    @TempDir
-    static Path folder;
-
-    private static Served served;
-
-    @BeforeAll
-    static void start() {
-        served = Served.in(folder);
-    }
-
-    @AfterAll
-    static void stop() {
-        served.close();
-    }
 
     @ParameterizedTest
     @ValueSource(
