@@ -45,11 +45,6 @@ final class Doorkeeper implements Handler {
                     "This server answers to localhost" + (LOOPBACK.contains(bound) ? "" : " and " + bound)
                             + ", not to the host that the request names.");
         }
-        if (ctx.method().equals(HandlerType.HEAD)) {
-            // Answered by the library itself, it would say 200 of things that do not exist.
-            throw new Refusal(ProblemKind.METHOD_NOT_ALLOWED, "HEAD is not answered here: ask by GET.")
-                    .withHeader("Allow", "GET");
-        }
         if (!READING.contains(ctx.method()) && comesFromElsewhere(ctx, authority)) {
             throw new Refusal(
                     ProblemKind.CROSS_ORIGIN,

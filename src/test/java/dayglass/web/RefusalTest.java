@@ -53,12 +53,12 @@ class RefusalTest extends OneServer {
     @CsvSource(
             delimiter = '|',
             value = {
-                "PATCH  | /api/suppliers            | GET, POST",
-                "DELETE | /api/suppliers            | GET, POST",
-                "POST   | /api/suppliers/1          | DELETE, GET, PUT",
-                "PUT    | /api/costings/1           | DELETE, GET",
+                "PATCH  | /api/suppliers            | GET, HEAD, POST",
+                "DELETE | /api/suppliers            | GET, HEAD, POST",
+                "POST   | /api/suppliers/1          | DELETE, GET, HEAD, PUT",
+                "PUT    | /api/costings/1           | DELETE, GET, HEAD",
                 "GET    | /api/jobs/1/copy          | POST",
-                "DELETE | /api/jobs/1/request       | GET"
+                "DELETE | /api/jobs/1/request       | GET, HEAD"
             })
     void aMethodThatIsNotKnownThere(String method, String address, String allowed) {
         Reply reply = served.raw(method, address, "Content-Length: 0\r\n\r\n");

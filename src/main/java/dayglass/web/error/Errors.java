@@ -36,7 +36,11 @@ public final class Errors {
 
     private static Refusal fromServer(Context ctx, HttpResponseException exception) {
         if (exception instanceof MethodNotAllowedResponse) {
-            String allowed = exception.getDetails().getOrDefault("availableMethods", "");
+            // What is allowed is called otherwise where a browser asks; HEAD is answered wherever GET is.
+            String allowed = exception.getDetails().values().stream()
+                    .findFirst()
+                    .orElse("")
+                    .replaceFirst("\\bGET\\b", "GET, HEAD");
             return new Refusal(
                             ProblemKind.METHOD_NOT_ALLOWED,
                             ctx.method().name() + " is not among what can be done to " + ctx.path() + ": " + allowed
