@@ -142,9 +142,16 @@ class CostingApiTest extends OneServer {
         assertEquals(409, used.status());
         assertTrue(used.json().get("detail").asString().contains("costing " + one.id()));
         for (Reply costing : new Reply[] {one, other}) {
-            assertEquals(204, served.delete("/api/costings/" + costing.id()).status());
-            assertEquals(404, served.get("/api/costings/" + costing.id()).status());
-            assertEquals(404, served.delete("/api/costings/" + costing.id()).status());
+            String address = "/api/costings/" + costing.id();
+            assertEquals(428, served.delete(address).status());
+            Reply stale = served.delete(address, "If-Match", "\"2\"");
+            assertEquals(412, stale.status());
+            assertEquals(costing.id(), stale.json().at("/current/id").asLong());
+            assertEquals(costing.etag(), stale.etag());
+            assertEquals(200, served.get(address).status());
+            assertEquals(204, served.delete(address, "If-Match", costing.etag()).status());
+            assertEquals(404, served.get(address).status());
+            assertEquals(404, served.delete(address).status());
         }
         assertEquals(
                 204,

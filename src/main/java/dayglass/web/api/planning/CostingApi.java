@@ -15,6 +15,7 @@ import dayglass.web.api.Replies;
 import dayglass.web.api.Requests;
 import dayglass.web.error.ProblemKind;
 import dayglass.web.error.Refusal;
+import dayglass.wire.Json;
 import dayglass.wire.costing.CostingProblems;
 import dayglass.wire.costing.CostingRequestReader;
 import io.javalin.config.RoutesConfig;
@@ -96,10 +97,21 @@ public final class CostingApi {
         Replies.json(ctx, CostingJson.whole(costing));
     }
 
-    /** It never changes, so that no version needs to be named. */
+    /** It never changes, yet its version is asked for as everywhere: whoever removes it has seen it. */
     private void remove(Context ctx) {
         Requests.onlyParameters(ctx);
-        done(costings.remove(new KeptCosting.Id(Requests.pathId(ctx))));
+        Stored<KeptCosting.Id, KeptCosting> costing = find(Requests.pathId(ctx));
+        if (!IfMatch.of(ctx).matches(costing.version())) {
+            throw new Refusal(
+                            ProblemKind.STALE,
+                            "This costing is at version " + costing.version()
+                                    + ", shown as \"current\"; it never has another.",
+                            Json.object()
+                                    .put("current", CostingJson.whole(costing))
+                                    .build())
+                    .withHeader("ETag", IfMatch.tag(costing.version()));
+        }
+        done(costings.remove(costing.id()));
         ctx.status(204);
     }
 
