@@ -100,6 +100,25 @@ class RefusalTest extends OneServer {
         }
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"{", "nonsense", "[]", "null", "{\"colour\": 1}", "{\"timeLimit\": 3}"})
+    void aBodyWhereNoneIsRead(String body) {
+        Reply job = served.post("/api/jobs/import", Served.example("01-three-day-week"));
+        String toCost = "/api/jobs/" + job.id() + "/costings";
+        Reply costing = served.post(toCost, "{}");
+        assertEquals(201, costing.status());
+        for (String address : List.of(toCost, "/api/costings/" + costing.id() + "/run-again")) {
+            Reply reply = served.raw("POST", address, json(body));
+            assertEquals(400, reply.status(), reply.text());
+            assertEquals("faulty-request", reply.kind());
+            String inText = body.length() + "\r\n\r\n" + body;
+            assertEquals(
+                    415,
+                    served.raw("POST", address, "Content-Type: text/plain\r\nContent-Length: " + inText)
+                            .status());
+        }
+    }
+
     private static String json(String body) {
         return "Content-Type: application/json\r\nContent-Length: " + body.getBytes(StandardCharsets.UTF_8).length
                 + "\r\n\r\n" + body;

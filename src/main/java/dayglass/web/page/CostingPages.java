@@ -4,6 +4,7 @@ import dayglass.base.Fault;
 import dayglass.base.Stored;
 import dayglass.cost.plan.Answer;
 import dayglass.planning.KeptCosting;
+import dayglass.web.error.Refusal;
 import dayglass.web.page.form.Form;
 import dayglass.web.page.picture.Words;
 import dayglass.wire.costing.AnswerReader;
@@ -55,6 +56,8 @@ final class CostingPages {
         List<Fault> faults = LinePages.faults(form, costing.facts());
         if (faults.isEmpty()) {
             LinePages.send(ctx, costing, file, form);
+        } else if (!ErrorPages.isForPeople(ctx)) {
+            throw Refusal.faulty(faults);
         } else {
             html.renderFaulty(ctx, "costing.jte", Map.of("page", view(costing), "codes", form.with(faults)));
         }

@@ -206,15 +206,33 @@ class PagesOverHttpTest {
     }
 
     @Test
-    void headIsNotAnsweredAsIfEverythingWereThere() throws Exception {
-        for (String path : List.of("/jobs/999", "/api/suppliers/99999", "/api/jobs/abc", "/")) {
-            HttpRequest head = HttpRequest.newBuilder(URI.create(house.address(path)))
-                    .method("HEAD", HttpRequest.BodyPublishers.noBody())
-                    .build();
-            assertEquals(
-                    405,
-                    client.send(head, HttpResponse.BodyHandlers.discarding()).statusCode(),
-                    path);
+    void anUnknownCostCodeIsToldToEachInTheirForm() throws Exception {
+        costedJob();
+        String address = "/costings/1/lines.csv?code%2Fnobody=4410";
+        HttpResponse<String> page = get(address, HTML);
+        assertEquals(422, page.statusCode());
+        assertTrue(contentType(page).startsWith("text/html"));
+        for (String accept : List.of("text/csv", "*/*", "application/json")) {
+            HttpResponse<String> document = get(address, accept);
+            assertEquals(400, document.statusCode());
+            assertEquals("application/problem+json", contentType(document));
+            assertTrue(document.body().contains("\"code/nobody\""), document.body());
+        }
+    }
+
+    private static final Pattern FAULT = Pattern.compile("id=\"f-([^\"]*)-fault\">([^<]*)<");
+
+    private void costedJob() throws Exception {
+        String request = "{\"job\": \"Long Pier\", \"currency\": \"EUR\","
+                + " \"schedule\": [{\"from\": \"2027-06-07\", \"use\": \"shoot\"}],"
+                + " \"needs\": [{\"slot\": \"35 mm\", \"count\": 1}],"
+                + " \"rentals\": [{\"id\": \"pier prime\", \"supplier\": \"Ostler Glass\","
+                + " \"covers\": {\"35 mm\": 1}, \"blocks\": [{\"days\": 1, \"price\": \"100.00\"}]}]}";
+        assertEquals(303, send("/jobs/import", Map.of("text", request)).statusCode());
+        String run =
+                send("/jobs/1/cost", Map.of()).headers().firstValue("Location").orElse("");
+        if (run.startsWith("/runs/")) {
+            awaitEndOf(run);
         }
     }
 

@@ -50,7 +50,9 @@ public final class CostingApi {
 
     private void costJob(Context ctx) {
         Job.Id job = new Job.Id(Requests.pathId(ctx));
-        answer(ctx, makeCosting.ofJob(job, timeLimit(ctx)));
+        Optional<Integer> timeLimit = timeLimit(ctx);
+        Requests.noFacts(ctx);
+        answer(ctx, makeCosting.ofJob(job, timeLimit));
     }
 
     private void costRequest(Context ctx) {
@@ -118,6 +120,7 @@ public final class CostingApi {
     private void rerun(Context ctx) {
         Requests.onlyParameters(ctx);
         Stored<KeptCosting.Id, KeptCosting> costing = find(Requests.pathId(ctx));
+        Requests.noFacts(ctx);
         Replies.json(ctx, CostingJson.rerun(costing.id(), done(runAgain.of(costing.facts()))));
     }
 
