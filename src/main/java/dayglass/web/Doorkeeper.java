@@ -2,9 +2,11 @@ package dayglass.web;
 
 import dayglass.web.error.ProblemKind;
 import dayglass.web.error.Refusal;
+import dayglass.web.request.Utf8;
 import io.javalin.http.Context;
 import io.javalin.http.Handler;
 import io.javalin.http.HandlerType;
+import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
@@ -56,6 +58,9 @@ final class Doorkeeper implements Handler {
     private static void requireWhole(String encoded) {
         if (BROKEN_ESCAPE.matcher(encoded).find()) {
             throw new Refusal(ProblemKind.MALFORMED, "The address has a % that two hexadecimal digits do not follow.");
+        }
+        if (!Utf8.isEncodedText(encoded.getBytes(StandardCharsets.ISO_8859_1))) {
+            throw new Refusal(ProblemKind.MALFORMED, "The address holds bytes that are no UTF-8: encode it in that.");
         }
     }
 

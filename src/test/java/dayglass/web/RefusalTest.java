@@ -152,6 +152,14 @@ class RefusalTest extends OneServer {
         assertEquals(415, reply.status());
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"/api/jobs?after=%FF", "/api/jobs?%C3=1", "/desk?x=%C0%AF"})
+    void anAddressThatIsNoUtf8(String address) {
+        Reply reply = served.raw("GET", address, "\r\n");
+        assertEquals(400, reply.status());
+        assertTrue(reply.json().get("detail").asString().contains("UTF-8"), reply.text());
+    }
+
     @Test
     void utf8MayBeNamed() {
         Reply reply = served.raw(

@@ -14,6 +14,7 @@ import dayglass.cost.rental.RentalTerms;
 import dayglass.inventory.OwnedUnit;
 import dayglass.job.Job;
 import dayglass.web.page.form.Form;
+import dayglass.web.request.PathNumbers;
 import dayglass.wire.Decimals;
 import dayglass.wire.Json;
 import dayglass.wire.Read;
@@ -82,8 +83,7 @@ final class OptionForm {
     }
 
     private static long version(Form form, String owner) {
-        String text = form.value("version/" + owner);
-        return text.matches("[1-9][0-9]{0,17}") ? Long.parseLong(text) : 0;
+        return PathNumbers.of(form.value("version/" + owner)).orElse(0);
     }
 
     private static Job leftOut(Job job, List<String> codes, Form form) {

@@ -19,6 +19,8 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** The pages without a browser: what is answered to whom, and what becomes of bad input. */
 class PagesOverHttpTest {
@@ -203,6 +205,49 @@ class PagesOverHttpTest {
                 .build();
         assertEquals(
                 400, client.send(broken, HttpResponse.BodyHandlers.ofString()).statusCode());
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "application/x-www-form-urlencoded, name=Ost%FFler",
+        "application/x-www-form-urlencoded, name=Ost%C3",
+        "application/x-www-form-urlencoded, n%E4me=Ostler",
+        "application/x-www-form-urlencoded, name=Ost\u00FFler",
+        "application/x-www-form-urlencoded, name=Ost%zzler",
+        "application/x-www-form-urlencoded; charset=iso-8859-1, name=Ost%E4ler"
+    })
+    // The body's characters are its bytes.
+    void aFormThatIsNoUtf8IsRefused(String type, String body) throws Exception {
+        HttpRequest broken = HttpRequest.newBuilder(URI.create(house.address("/desk/suppliers")))
+                .header("Content-Type", type)
+                .header("Accept", HTML)
+                .POST(HttpRequest.BodyPublishers.ofByteArray(body.getBytes(StandardCharsets.ISO_8859_1)))
+                .build();
+        HttpResponse<String> refused = client.send(broken, HttpResponse.BodyHandlers.ofString());
+        assertEquals(400, refused.statusCode());
+        assertTrue(refused.body().contains("UTF-8"), refused.body());
+        assertFalse(get("/desk", HTML).body().contains("\uFFFD"), "nothing was stored");
+    }
+
+    @Test
+    void aPartOfAFormThatIsNoUtf8IsRefused() throws Exception {
+        String body = "--x\r\nContent-Disposition: form-data; name=\"text\"\r\n\r\n{\"job\": \"\u00FF\"}\r\n--x--\r\n";
+        HttpRequest broken = HttpRequest.newBuilder(URI.create(house.address("/jobs/import")))
+                .header("Content-Type", "multipart/form-data; boundary=x")
+                .POST(HttpRequest.BodyPublishers.ofByteArray(body.getBytes(StandardCharsets.ISO_8859_1)))
+                .build();
+        HttpResponse<String> refused = client.send(broken, HttpResponse.BodyHandlers.ofString());
+        assertEquals(400, refused.statusCode());
+        assertTrue(refused.body().contains("UTF-8"), refused.body());
+    }
+
+    @Test
+    void lettersBeyondAsciiArriveInAForm() throws Exception {
+        assertEquals(
+                303,
+                send("/desk/suppliers", Map.of("name", "Öst & \u0141\uD83D\uDCF7"))
+                        .statusCode());
+        assertTrue(get("/desk", HTML).body().contains("Öst &amp; \u0141\uD83D\uDCF7"));
     }
 
     @Test
