@@ -14,6 +14,8 @@ public final class Errors {
     /** Where a request keeps the problem that was its answer, for those who show it in another form. */
     public static final String PROBLEM = "dayglass.problem";
 
+    private static final int UNAVAILABLE = 503;
+    private static final String RETRY_AFTER_SECONDS = "10";
     private static final Logger LOG = Logger.getLogger(Errors.class.getName());
 
     private Errors() {}
@@ -28,6 +30,9 @@ public final class Errors {
 
     private static void answer(Context ctx, Refusal refusal) {
         refusal.headers().forEach(ctx::header);
+        if (refusal.problem().status() == UNAVAILABLE) {
+            ctx.header("Retry-After", RETRY_AFTER_SECONDS);
+        }
         ctx.attribute(PROBLEM, refusal.problem());
         ctx.status(refusal.problem().status())
                 .contentType(Problem.MEDIA_TYPE)
