@@ -102,7 +102,8 @@ public final class JooqJobs extends VersionedTable<Job.Id, Job, JobRecord> imple
         return missing(sql, "/rateCards", "rate card", RATE_CARD.ID, sources.rateCards())
                 .or(() ->
                         missing(sql, "/purchaseOffers", "purchase offer", PURCHASE_OFFER.ID, sources.purchaseOffers()))
-                .or(() -> missing(sql, "/ownedUnits", "owned unit", OWNED_UNIT.ID, sources.ownedUnits()));
+                .or(() -> missing(sql, "/ownedUnits", "owned unit", OWNED_UNIT.ID, sources.ownedUnits()))
+                .or(() -> ForeignPrices.of(sql, facts));
     }
 
     @Override

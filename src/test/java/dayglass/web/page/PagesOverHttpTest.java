@@ -267,6 +267,20 @@ class PagesOverHttpTest {
 
     private static final Pattern FAULT = Pattern.compile("id=\"f-([^\"]*)-fault\">([^<]*)<");
 
+    @Test
+    void whatIsPricedInAnotherCurrencyIsNotOffered() throws Exception {
+        makeJob("Long Pier");
+        send("/desk/suppliers", Map.of("name", "Ostler Glass"));
+        send("/desk/suppliers/1/cards", Map.of("name", "Primes", "currency", "EUR", "effectiveFrom", "2027-01-01"));
+        send("/desk/suppliers/1/cards", Map.of("name", "Far ones", "currency", "USD", "effectiveFrom", "2027-01-01"));
+        String page = get("/jobs/1", HTML).body();
+        assertTrue(page.contains("value=\"card/1\""));
+        assertFalse(page.contains("value=\"card/2\""));
+        HttpResponse<String> refused = send("/jobs/1/consider", Map.of("version", "1", "other", "card/2"));
+        assertEquals(422, refused.statusCode());
+        assertTrue(refused.body().contains("rate card 2 (Far ones) is in USD and the job in EUR"), refused.body());
+    }
+
     private void costedJob() throws Exception {
         String request = "{\"job\": \"Long Pier\", \"currency\": \"EUR\","
                 + " \"schedule\": [{\"from\": \"2027-06-07\", \"use\": \"shoot\"}],"
