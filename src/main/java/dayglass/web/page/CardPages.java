@@ -1,6 +1,5 @@
 package dayglass.web.page;
 
-import dayglass.base.Currency;
 import dayglass.base.Fault;
 import dayglass.base.Outcome;
 import dayglass.base.Problem;
@@ -11,7 +10,6 @@ import dayglass.catalogue.Supplier;
 import dayglass.web.page.form.Form;
 import dayglass.web.page.form.FormJson;
 import dayglass.web.page.picture.Words;
-import dayglass.wire.Decimals;
 import dayglass.wire.Readers;
 import dayglass.wire.costing.OptionWriter;
 import dayglass.wire.costing.RentalReader;
@@ -23,7 +21,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** A rate card: made empty, then filled rate by rate. */
+/** A rate card, filled rate by rate. */
 public final class CardPages {
     /** A rate in the list. */
     public record Row(int number, String code, String covers, String blocks, String terms) {}
@@ -37,14 +35,14 @@ public final class CardPages {
     }
 
     void route(RoutesConfig routes) {
-        routes.post("/desk/suppliers/{id}/cards", this::make);
         routes.get("/desk/cards/{id}", ctx -> show(ctx, Form.EMPTY));
-        routes.post("/desk/cards/{id}/successor", this::succeed);
+        FormRoutes.take(routes, "/desk/cards/{id}/successor", "/desk/cards/{id}", this::succeed);
         routes.get("/desk/cards/{id}/remove", this::askToRemove);
         routes.post("/desk/cards/{id}/remove", this::remove);
         routes.get("/desk/cards/{id}/rates/{rate}", ctx -> showRate(ctx, rateForm(ctx)));
         routes.post("/desk/cards/{id}/rates/{rate}", this::keepRate);
-        routes.post("/desk/cards/{id}/rates/{rate}/remove", this::removeRate);
+        FormRoutes.take(
+                routes, "/desk/cards/{id}/rates/{rate}/remove", "/desk/cards/{id}/rates/{rate}", this::removeRate);
     }
 
     private Stored<RateCard.Id, RateCard> find(Context ctx) {
@@ -58,27 +56,6 @@ public final class CardPages {
                 .orElseThrow()
                 .facts()
                 .name();
-    }
-
-    private void make(Context ctx) {
-        Stored<Supplier.Id, Supplier> supplier =
-                Requests.find(ctx, sources.options().suppliers(), Supplier.Id::new);
-        Form form = Requests.form(ctx);
-        List<Fault> faults = new ArrayList<>();
-        Optional<String> name = JobsPages.read(form, "name", Readers.name(), faults);
-        Optional<Currency> currency = JobsPages.read(form, "currency", Decimals.currency(), faults);
-        Optional<LocalDate> from = JobsPages.read(form, "effectiveFrom", Readers.date(), faults);
-        if (!faults.isEmpty()) {
-            throw dayglass.web.error.Refusal.of(new Problem(
-                    Problem.Code.FAULTY,
-                    "The card was not made: " + faults.get(0).pointer() + " "
-                            + faults.get(0).message() + "."));
-        }
-        Stored<RateCard.Id, RateCard> card = Requests.require(sources.options()
-                .rateCards()
-                .add(new RateCard(
-                        supplier.id(), name.orElseThrow(), currency.orElseThrow(), from.orElseThrow(), List.of())));
-        JobPages.see(ctx, "/desk/cards/" + card.id().number());
     }
 
     private void show(Context ctx, Form form) {

@@ -50,14 +50,18 @@ final class JobPages {
 
     void route(RoutesConfig routes) {
         routes.get("/jobs/{id}", ctx -> show(ctx, find(ctx), Form.EMPTY, ""));
-        routes.post("/jobs/{id}/schedule", this::changeSchedule);
-        routes.post("/jobs/{id}/needs", this::addNeed);
-        routes.post("/jobs/{id}/needs/{number}/remove", this::removeNeed);
-        routes.post("/jobs/{id}/options", this::changeOptions);
-        routes.post("/jobs/{id}/consider", this::consider);
-        routes.post("/jobs/{id}/drop", this::drop);
-        routes.post("/jobs/{id}/terms", this::changeTerms);
-        routes.post("/jobs/{id}/cost", ctx -> runs.start(ctx, find(ctx).id()));
+        FormRoutes.take(routes, "/jobs/{id}/schedule", "/jobs/{id}", this::changeSchedule);
+        FormRoutes.take(routes, "/jobs/{id}/needs", "/jobs/{id}", this::addNeed);
+        FormRoutes.take(routes, "/jobs/{id}/needs/{number}/remove", "/jobs/{id}", this::removeNeed);
+        FormRoutes.take(routes, "/jobs/{id}/options", "/jobs/{id}", this::changeOptions);
+        FormRoutes.take(routes, "/jobs/{id}/consider", "/jobs/{id}", this::consider);
+        FormRoutes.take(routes, "/jobs/{id}/drop", "/jobs/{id}", this::drop);
+        FormRoutes.take(routes, "/jobs/{id}/terms", "/jobs/{id}", this::changeTerms);
+        FormRoutes.take(
+                routes,
+                "/jobs/{id}/cost",
+                "/jobs/{id}",
+                ctx -> runs.start(ctx, find(ctx).id()));
     }
 
     private Stored<Job.Id, Job> find(Context ctx) {

@@ -43,9 +43,9 @@ final class JobsPages {
 
     void route(RoutesConfig routes) {
         routes.get("/", ctx -> html.render(ctx, "jobs.jte", model(Form.EMPTY, Form.EMPTY)));
-        routes.post("/jobs", this::create);
-        routes.post("/jobs/import", this::importFile);
-        routes.post("/jobs/{id}/copy", this::copy);
+        FormRoutes.take(routes, "/jobs", "/", this::create);
+        FormRoutes.take(routes, "/jobs/import", "/", this::importFile);
+        FormRoutes.take(routes, "/jobs/{id}/copy", "/jobs/{id}", this::copy);
         routes.get("/jobs/{id}/remove", this::askToRemove);
         routes.post("/jobs/{id}/remove", this::remove);
     }

@@ -12,6 +12,7 @@ import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.regex.Pattern;
@@ -266,6 +267,67 @@ class PagesOverHttpTest {
     }
 
     private static final Pattern FAULT = Pattern.compile("id=\"f-([^\"]*)-fault\">([^<]*)<");
+
+    private void makeCard() throws Exception {
+        send("/desk/suppliers", Map.of("name", "Ostler Glass"));
+        send("/desk/suppliers/1/cards", Map.of("name", "Primes", "currency", "EUR", "effectiveFrom", "2027-01-01"));
+    }
+
+    @Test
+    void aRefusedCardKeepsWhatWasTypedAndIsToldAllItsFaults() throws Exception {
+        send("/desk/suppliers", Map.of("name", "Ostler Glass"));
+        send("/desk/suppliers", Map.of("name", "Other Glass"));
+        HttpResponse<String> refused = send(
+                "/desk/suppliers/2/cards",
+                Map.of("name", "Primes of spring", "currency", "EURO", "effectiveFrom", "2027-02-30"));
+        assertEquals(422, refused.statusCode());
+        assertTrue(refused.body().contains("value=\"Primes of spring\""), refused.body());
+        assertTrue(refused.body().contains("value=\"EURO\""));
+        assertTrue(refused.body().contains("id=\"card-currency-2-fault\""));
+        assertTrue(refused.body().contains("id=\"card-from-2-fault\""));
+        assertFalse(refused.body().contains("id=\"card-currency-1-fault\""), "the other supplier's form is its own");
+        makeCard();
+        HttpResponse<String> again = send(
+                "/desk/suppliers/1/cards", Map.of("name", "Primes", "currency", "EUR", "effectiveFrom", "2027-01-01"));
+        assertEquals(422, again.statusCode());
+        assertTrue(again.body().contains("already begins on 2027-01-01"), again.body());
+    }
+
+    @Test
+    void theAddressOfAFormLeadsToItsPage() throws Exception {
+        costedJob();
+        send("/desk/suppliers/1/cards", Map.of("name", "Primes", "currency", "EUR", "effectiveFrom", "2027-01-01"));
+        Map<String, String> pages = new LinkedHashMap<>();
+        for (String form : List.of(
+                "schedule", "needs", "needs/1/remove", "options", "consider", "drop", "terms", "cost", "copy")) {
+            pages.put("/jobs/1/" + form, "/jobs/1");
+        }
+        pages.put("/jobs", "/");
+        pages.put("/jobs/import", "/");
+        pages.put("/desk/suppliers", "/desk");
+        pages.put("/desk/suppliers/1/cards", "/desk");
+        pages.put("/desk/cards/1/successor", "/desk/cards/1");
+        pages.put("/desk/cards/1/rates/1/remove", "/desk/cards/1/rates/1");
+        pages.put("/runs/1/stop", "/runs/1");
+        for (Map.Entry<String, String> page : pages.entrySet()) {
+            HttpResponse<String> answer = get(page.getKey(), HTML);
+            assertEquals(303, answer.statusCode(), page.getKey());
+            assertEquals(
+                    page.getValue(), answer.headers().firstValue("Location").orElse(""), page.getKey());
+        }
+    }
+
+    @Test
+    void aMethodThatIsNotKnownIsToldInWholeWords() throws Exception {
+        HttpRequest put = HttpRequest.newBuilder(URI.create(house.address("/desk")))
+                .header("Accept", HTML)
+                .PUT(HttpRequest.BodyPublishers.noBody())
+                .build();
+        HttpResponse<String> answer = client.send(put, HttpResponse.BodyHandlers.ofString());
+        assertEquals(405, answer.statusCode());
+        assertEquals("GET, HEAD", answer.headers().firstValue("Allow").orElse(""));
+        assertTrue(answer.body().contains("can be done to /desk: GET, HEAD."), answer.body());
+    }
 
     @Test
     void whatIsPricedInAnotherCurrencyIsNotOffered() throws Exception {

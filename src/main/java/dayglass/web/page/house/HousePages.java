@@ -10,6 +10,7 @@ import dayglass.house.Role;
 import dayglass.web.api.house.HouseJson;
 import dayglass.web.api.house.PersonApi;
 import dayglass.web.api.house.WhoIsThere;
+import dayglass.web.page.FormRoutes;
 import dayglass.web.page.Html;
 import dayglass.web.page.Requests;
 import dayglass.web.page.form.Form;
@@ -51,9 +52,9 @@ public final class HousePages {
     public void route(RoutesConfig routes) {
         routes.get(PAGE, ctx -> html.render(ctx, "house.jte", model(settingsForm(), Optional.empty(), Form.EMPTY)));
         routes.post(PAGE, this::changeSettings);
-        routes.post(PAGE + "/people", this::add);
-        routes.post(PAGE + "/people/{id}", this::change);
-        routes.post(WhoIsThere.CHOICE, this::choose);
+        FormRoutes.take(routes, PAGE + "/people", PAGE, this::add);
+        FormRoutes.take(routes, PAGE + "/people/{id}", PAGE, this::change);
+        FormRoutes.take(routes, WhoIsThere.CHOICE, PAGE, this::choose);
         new ChangePages(household, html).route(routes);
     }
 
