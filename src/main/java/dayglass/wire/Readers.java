@@ -62,11 +62,11 @@ public final class Readers {
         String range = "must be a whole number from " + least + " to " + most + ", such as " + Math.max(least, 1);
         return (json, place) -> {
             if (!(json instanceof Json.Num number)) {
-                return place.fault(range + " without quotes, not " + json.kind());
+                return place.fault(range + " without quotes, not " + json.kind(), range);
             }
             String literal = number.literal();
             if (literal.indexOf('.') >= 0 || literal.indexOf('e') >= 0 || literal.indexOf('E') >= 0) {
-                return place.fault(range + ", without point or exponent");
+                return place.fault(range + ", without point or exponent", range);
             }
             if (literal.length() > MOST_DIGITS) {
                 return place.fault(range);
@@ -150,7 +150,9 @@ public final class Readers {
             boolean emptyObject =
                     json instanceof Json.Obj object && object.members().isEmpty();
             boolean empty = emptyList || emptyObject;
-            return empty ? place.fault("is empty: it needs at least one entry") : reader.read(json, place);
+            return empty
+                    ? place.fault("is empty: it needs at least one entry", "fill in at least one")
+                    : reader.read(json, place);
         };
     }
 }

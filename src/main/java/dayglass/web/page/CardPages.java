@@ -176,8 +176,7 @@ public final class CardPages {
     private void keepRate(Context ctx) {
         Stored<RateCard.Id, RateCard> card = find(ctx);
         Form form = FormJson.compact(Requests.form(ctx));
-        RentalReader.rate(card.facts().currency(), supplier(card.facts()))
-                .readAll(FormJson.read(form))
+        FormJson.read(form, RentalReader.rate(card.facts().currency(), supplier(card.facts())))
                 .fold(
                         option -> changed(card, place(ctx, card.facts()), Rate.of(option), Requests.version(form)),
                         faults -> Outcome.<Stored<RateCard.Id, RateCard>>refused(Problem.faulty(faults)))

@@ -16,6 +16,7 @@ import dayglass.job.Job;
 import dayglass.web.page.form.Form;
 import dayglass.wire.Decimals;
 import dayglass.wire.Json;
+import dayglass.wire.Listener;
 import dayglass.wire.Read;
 import dayglass.wire.Readers;
 import dayglass.wire.costing.NeedsReader;
@@ -157,7 +158,7 @@ final class JobPages {
         Form form = Requests.form(ctx);
         Job job = find(ctx).facts();
         Outcome<Job> changed = NeedsReader.needs(Read.good(job.schedule().horizon()))
-                .readAt("", Json.list(List.of(NeedForm.json(ctx, form))))
+                .readAt("", Json.list(List.of(NeedForm.json(ctx, form))), Listener.PERSON)
                 .fold(
                         needs -> {
                             List<Question.Need> all = new ArrayList<>(job.needs());

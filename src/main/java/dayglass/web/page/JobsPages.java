@@ -14,6 +14,7 @@ import dayglass.job.Job;
 import dayglass.web.page.form.Form;
 import dayglass.wire.Decimals;
 import dayglass.wire.Json;
+import dayglass.wire.Listener;
 import dayglass.wire.Reader;
 import dayglass.wire.Readers;
 import dayglass.wire.costing.CostingRequestReader;
@@ -84,13 +85,14 @@ final class JobsPages {
     /** A field's value as the wire format reads it; what is wrong with it is told at the field. */
     static <T> Optional<T> read(Form form, String field, Reader<T> reader, List<Fault> faults) {
         if (!form.has(field)) {
-            faults.add(new Fault(field, "must be filled in"));
+            faults.add(new Fault(field, "fill this in"));
             return Optional.empty();
         }
-        return reader.readAt(field, Json.text(form.value(field).strip())).fold(Optional::of, found -> {
-            faults.addAll(found);
-            return Optional.empty();
-        });
+        return reader.readAt(field, Json.text(form.value(field).strip()), Listener.PERSON)
+                .fold(Optional::of, found -> {
+                    faults.addAll(found);
+                    return Optional.empty();
+                });
     }
 
     private void importFile(Context ctx) {

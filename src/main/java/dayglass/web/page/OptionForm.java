@@ -17,6 +17,7 @@ import dayglass.web.page.form.Form;
 import dayglass.web.request.PathNumbers;
 import dayglass.wire.Decimals;
 import dayglass.wire.Json;
+import dayglass.wire.Listener;
 import dayglass.wire.Read;
 import java.util.ArrayList;
 import java.util.List;
@@ -157,7 +158,7 @@ final class OptionForm {
             return Optional.empty();
         }
         return Decimals.money(Read.good(currency))
-                .readAt(field, Json.text(form.value(field).strip()))
+                .readAt(field, Json.text(form.value(field).strip()), Listener.PERSON)
                 .fold(Optional::of, found -> {
                     faults.addAll(found);
                     return Optional.empty();

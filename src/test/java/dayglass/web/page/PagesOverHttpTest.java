@@ -15,6 +15,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -268,9 +270,81 @@ class PagesOverHttpTest {
 
     private static final Pattern FAULT = Pattern.compile("id=\"f-([^\"]*)-fault\">([^<]*)<");
 
+    /** The faults that a page shows, each as its field and what is said of it. */
+    private static Map<String, String> faults(HttpResponse<String> page) {
+        assertEquals(422, page.statusCode(), page.body());
+        Map<String, String> faults = new TreeMap<>();
+        FAULT.matcher(page.body())
+                .results()
+                .forEach(found -> faults.put(found.group(1), found.group(2).replace("&#39;", "'")));
+        return faults;
+    }
+
     private void makeCard() throws Exception {
         send("/desk/suppliers", Map.of("name", "Ostler Glass"));
         send("/desk/suppliers/1/cards", Map.of("name", "Primes", "currency", "EUR", "effectiveFrom", "2027-01-01"));
+    }
+
+    @Test
+    void aRateWithNothingInItIsToldAtItsFieldsInWordsForPeople() throws Exception {
+        makeCard();
+        Map<String, String> blank = new LinkedHashMap<>();
+        for (String field : List.of("/id", "/covers/0/slot", "/covers/0/count", "/blocks/0/days", "/blocks/0/price")) {
+            blank.put(field, "");
+        }
+        blank.put("version", "1");
+        assertEquals(
+                Map.of("-id", "fill this in", "-covers-0-slot", "fill this in", "-blocks-0-days", "fill this in"),
+                faults(send("/desk/cards/1/rates/1", blank)));
+    }
+
+    @Test
+    void aFaultyRateIsToldInWordsForPeople() throws Exception {
+        makeCard();
+        Map<String, String> typed = new LinkedHashMap<>();
+        typed.put("version", "1");
+        typed.put("/id", "pier prime");
+        typed.put("/copies", "two");
+        typed.put("/covers/0/slot", "35 mm");
+        typed.put("/covers/0/count", "1");
+        typed.put("/covers/1/slot", "50 mm");
+        typed.put("/covers/1/count", "many");
+        typed.put("/blocks/0/days", "1");
+        typed.put("/blocks/0/price", "1,00");
+        typed.put("/blocks/1/days", "");
+        typed.put("/blocks/1/price", "300");
+        assertEquals(
+                Map.of(
+                        "-copies", "must be a whole number from 1 to 20, such as 1",
+                        "-covers-1-count", "must be a whole number from 1 to 100, such as 1",
+                        "-blocks-0-price",
+                                "must be a number such as 120.00: write a point, not a comma, and no separators",
+                        "-blocks-1-days", "fill this in"),
+                faults(send("/desk/cards/1/rates/1", typed)));
+    }
+
+    @Test
+    void aSlotThatAnOfferServesTwiceIsToldAtTheSecond() throws Exception {
+        send("/desk/suppliers", Map.of("name", "Ostler Glass"));
+        Map<String, String> typed = new LinkedHashMap<>();
+        typed.put("/id", "buy 35");
+        typed.put("currency", "eur");
+        typed.put("/covers/0/slot", "35 mm");
+        typed.put("/covers/0/count", "1");
+        typed.put("/covers/1/slot", "35 mm");
+        typed.put("/covers/1/count", "2");
+        typed.put("/price", "");
+        typed.put("/termMonths", "0");
+        typed.put("/resale/lossPercentPerYear", "9");
+        typed.put("/resale/points/0/months", "12");
+        typed.put("/resale/points/0/value", "800");
+        Map<String, String> faults = faults(send("/desk/suppliers/1/offers/new", typed));
+        assertEquals(
+                Set.of("currency", "-covers-1-slot", "-price", "-termMonths", "-resale-lossPercentPerYear"),
+                faults.keySet());
+        assertEquals("this slot is given twice: keep one", faults.get("-covers-1-slot"));
+        assertEquals(
+                "give the loss a year or the values at months, not both", faults.get("-resale-lossPercentPerYear"));
     }
 
     @Test

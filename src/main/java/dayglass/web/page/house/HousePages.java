@@ -16,6 +16,7 @@ import dayglass.web.page.Requests;
 import dayglass.web.page.form.Form;
 import dayglass.web.page.form.FormJson;
 import dayglass.wire.Json;
+import dayglass.wire.Listener;
 import dayglass.wire.Reader;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -141,7 +142,8 @@ public final class HousePages {
     }
 
     private static <T> Outcome<T> read(Reader<T> reader, Json json) {
-        return reader.readAll(json).fold(Outcome::done, faults -> Outcome.refused(Problem.faulty(faults)));
+        return reader.readAt("", json, Listener.PERSON)
+                .fold(Outcome::done, faults -> Outcome.refused(Problem.faulty(faults)));
     }
 
     private <T> void answer(
