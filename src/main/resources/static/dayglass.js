@@ -289,17 +289,6 @@ function watchRun(run) {
   setTimeout(ask, 700);
 }
 
-/* Cost codes stay in this browser for the next costing of the same job. */
-function keepCodes(form) {
-  for (const field of form.querySelectorAll("input")) {
-    const key = "dayglass " + form.dataset.keep + " " + field.name;
-    if (!field.value) {
-      field.value = localStorage.getItem(key) || "";
-    }
-    field.addEventListener("change", () => localStorage.setItem(key, field.value));
-  }
-}
-
 /* A form that was sent cannot be sent twice. */
 addEventListener("submit", event => {
   const form = event.target;
@@ -318,8 +307,4 @@ if (schedule) {
 const run = document.getElementById("run");
 if (run) {
   watchRun(run);
-}
-const codes = document.getElementById("codes");
-if (codes) {
-  keepCodes(codes);
 }

@@ -1,6 +1,7 @@
 package dayglass.app;
 
 import dayglass.base.Transactions;
+import dayglass.books.JobCostCodes;
 import dayglass.house.Household;
 import dayglass.house.Person;
 import dayglass.house.WhoActs;
@@ -15,6 +16,7 @@ import dayglass.planning.ResolveJob;
 import dayglass.planning.RunAgain;
 import dayglass.storage.Database;
 import dayglass.storage.Recording;
+import dayglass.storage.books.JooqJobCostCodes;
 import dayglass.storage.catalogue.JooqPurchaseOffers;
 import dayglass.storage.catalogue.JooqRateCards;
 import dayglass.storage.catalogue.JooqSuppliers;
@@ -41,6 +43,7 @@ public final class Rooms implements AutoCloseable {
     private final Jobs jobs;
     private final Costings costings;
     private final OptionSources sources;
+    private final JobCostCodes costCodes;
     private final Household household;
 
     private Rooms(Database database, WhoActs whoActs, Clock clock) {
@@ -49,6 +52,7 @@ public final class Rooms implements AutoCloseable {
         this.engine = new Engine(Main.version(), clock);
         this.jobs = new JooqJobs(database);
         this.costings = new JooqCostings(database);
+        this.costCodes = new JooqJobCostCodes(database);
         this.sources = new OptionSources(
                 new JooqSuppliers(database),
                 new JooqRateCards(database),
@@ -100,6 +104,10 @@ public final class Rooms implements AutoCloseable {
 
     public Costings costings() {
         return costings;
+    }
+
+    public JobCostCodes costCodes() {
+        return costCodes;
     }
 
     public OptionSources sources() {

@@ -1,6 +1,7 @@
 package dayglass.app;
 
 import dayglass.house.Household;
+import dayglass.web.api.books.CostCodesApi;
 import dayglass.web.api.catalogue.PurchaseOfferApi;
 import dayglass.web.api.catalogue.RateCardApi;
 import dayglass.web.api.catalogue.SupplierApi;
@@ -32,7 +33,7 @@ public final class ServerRoutes {
                 routes -> api(rooms, routes),
                 ReferencePage::addTo,
                 routes -> Pages.route(routes, pageSources(rooms)),
- new HousePages(rooms.household(), new Html(rooms.household()))::route);
+                new HousePages(rooms.household(), new Html(rooms.household()))::route);
     }
 
     private static void api(Rooms rooms, RoutesConfig routes) {
@@ -43,6 +44,7 @@ public final class ServerRoutes {
         house(rooms.household(), routes);
         new JobApi(rooms.jobs(), rooms.copyJob(), rooms.importJob(), rooms.resolveJob()).addTo(routes);
         new CostingApi(rooms.makeCosting(), rooms.runAgain(), rooms.costings()).addTo(routes);
+        new CostCodesApi(rooms.jobs(), rooms.costCodes()).addTo(routes);
         FitApi.addTo(routes);
     }
 
@@ -57,6 +59,7 @@ public final class ServerRoutes {
                 rooms.jobs(),
                 rooms.sources(),
                 rooms.costings(),
+                rooms.costCodes(),
                 rooms.resolveJob(),
                 rooms.copyJob(),
                 rooms.importJob(),

@@ -129,6 +129,24 @@ public final class Readers {
         };
     }
 
+    /** An object whose members are whatever the writer names, each with a value of one kind. */
+    public static <T> Reader<Map<String, T>> words(Reader<T> value) {
+        return (json, place) -> {
+            if (!(json instanceof Json.Obj object)) {
+                return place.fault("must be an object in braces, not " + json.kind());
+            }
+            Map<String, T> words = new LinkedHashMap<>();
+            object.members().forEach((name, each) -> {
+                Place at = place.member(name);
+                Read<T> read = object.repeated().contains(name)
+                        ? at.fault("is given twice: keep one")
+                        : checkText(name, MOST_NAME_CHARACTERS, at).isGood() ? value.read(each, at) : Read.bad();
+                read.found().ifPresent(good -> words.put(name, good));
+            });
+            return words.size() == object.members().size() ? Read.good(words) : Read.bad();
+        };
+    }
+
     /** A list that may be empty. Every entry is read, so that all faults are found. */
     public static <T> Reader<List<T>> list(Reader<T> entry) {
         return Part.list(Part.whole(entry)).map(Part::goodValues);

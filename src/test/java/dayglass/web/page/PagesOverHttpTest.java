@@ -417,6 +417,30 @@ class PagesOverHttpTest {
         assertTrue(refused.body().contains("rate card 2 (Far ones) is in USD and the job in EUR"), refused.body());
     }
 
+    @Test
+    void costCodesAreKeptWithTheJobForEveryBrowser() throws Exception {
+        costedJob();
+        HttpResponse<String> kept = send("/costings/1/codes", Map.of("version", "0", "code/pier prime", "4410"));
+        assertEquals(303, kept.statusCode(), kept.body());
+        assertEquals("/costings/1#books", kept.headers().firstValue("Location").orElse(""));
+        assertTrue(get("/costings/1", HTML).body().contains("value=\"4410\""), "another browser sees the code");
+        assertTrue(get("/costings/1/lines.csv", "text/csv").body().contains("4410"), "the lines bear it");
+        String once =
+                get("/costings/1/lines.csv?code%2Fpier+prime=77", "text/csv").body();
+        assertTrue(once.contains("77") && !once.contains("4410"), "an address may say otherwise for once");
+        HttpResponse<String> late = send("/costings/1/codes", Map.of("version", "0", "code/pier prime", "5"));
+        assertEquals(422, late.statusCode());
+        assertTrue(late.body().contains("value=\"5\""), "what was typed is kept");
+        HttpResponse<String> faulty =
+                send("/costings/1/codes", Map.of("version", "1", "code/pier prime", "7".repeat(201)));
+        assertEquals(Set.of("code-pier-prime"), faults(faulty).keySet());
+        assertEquals(
+                303,
+                send("/costings/1/codes", Map.of("version", "1", "code/pier prime", ""))
+                        .statusCode());
+        assertFalse(get("/costings/1/lines.csv", "text/csv").body().contains("4410"), "and can be taken back");
+    }
+
     private void costedJob() throws Exception {
         String request = "{\"job\": \"Long Pier\", \"currency\": \"EUR\","
                 + " \"schedule\": [{\"from\": \"2027-06-07\", \"use\": \"shoot\"}],"
