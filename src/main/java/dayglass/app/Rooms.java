@@ -5,6 +5,7 @@ import dayglass.books.JobCostCodes;
 import dayglass.house.Household;
 import dayglass.house.Person;
 import dayglass.house.WhoActs;
+import dayglass.inventory.Shelf;
 import dayglass.job.Jobs;
 import dayglass.planning.CopyJob;
 import dayglass.planning.Costings;
@@ -14,16 +15,19 @@ import dayglass.planning.MakeCosting;
 import dayglass.planning.OptionSources;
 import dayglass.planning.ResolveJob;
 import dayglass.planning.RunAgain;
+import dayglass.shelf.table.ShelfImport;
 import dayglass.storage.Database;
 import dayglass.storage.Recording;
 import dayglass.storage.books.JooqJobCostCodes;
+import dayglass.storage.catalogue.JooqLensModels;
 import dayglass.storage.catalogue.JooqPurchaseOffers;
 import dayglass.storage.catalogue.JooqRateCards;
 import dayglass.storage.catalogue.JooqSuppliers;
 import dayglass.storage.house.JooqChanges;
 import dayglass.storage.house.JooqHouseSettings;
 import dayglass.storage.house.JooqPeople;
-import dayglass.storage.inventory.JooqOwnedUnits;
+import dayglass.storage.inventory.JooqLensSets;
+import dayglass.storage.inventory.JooqUnits;
 import dayglass.storage.job.JooqJobs;
 import dayglass.storage.planning.JooqCostings;
 import java.nio.file.Path;
@@ -42,6 +46,7 @@ public final class Rooms implements AutoCloseable {
     private final Engine engine;
     private final Jobs jobs;
     private final Costings costings;
+    private final Shelf shelf;
     private final OptionSources sources;
     private final JobCostCodes costCodes;
     private final Household household;
@@ -53,11 +58,14 @@ public final class Rooms implements AutoCloseable {
         this.jobs = new JooqJobs(database);
         this.costings = new JooqCostings(database);
         this.costCodes = new JooqJobCostCodes(database);
+        this.shelf =
+                new Shelf(new JooqLensModels(database), new JooqUnits(database), new JooqLensSets(database, clock));
         this.sources = new OptionSources(
                 new JooqSuppliers(database),
                 new JooqRateCards(database),
                 new JooqPurchaseOffers(database),
-                new JooqOwnedUnits(database));
+                shelf.units(),
+                shelf.sets());
         this.household = new Household(
                 JooqHouseSettings.opened(database, region(clock.getZone())),
                 new JooqPeople(database),
@@ -108,6 +116,14 @@ public final class Rooms implements AutoCloseable {
 
     public JobCostCodes costCodes() {
         return costCodes;
+    }
+
+    public Shelf shelf() {
+        return shelf;
+    }
+
+    public ShelfImport shelfImport() {
+        return new ShelfImport(shelf, database, clock);
     }
 
     public OptionSources sources() {

@@ -9,7 +9,8 @@ import dayglass.web.api.house.ChangeApi;
 import dayglass.web.api.house.HouseApi;
 import dayglass.web.api.house.PersonApi;
 import dayglass.web.api.house.WhoIsThere;
-import dayglass.web.api.inventory.OwnedUnitApi;
+import dayglass.web.api.inventory.ShelfApi;
+import dayglass.web.api.inventory.ShelfImportApi;
 import dayglass.web.api.job.JobApi;
 import dayglass.web.api.optics.FitApi;
 import dayglass.web.api.planning.CostingApi;
@@ -17,6 +18,7 @@ import dayglass.web.page.Html;
 import dayglass.web.page.PageSources;
 import dayglass.web.page.Pages;
 import dayglass.web.page.house.HousePages;
+import dayglass.web.page.shelf.ShelfPages;
 import dayglass.web.reference.ReferencePage;
 import io.javalin.config.RoutesConfig;
 import java.util.List;
@@ -33,15 +35,17 @@ public final class ServerRoutes {
                 routes -> api(rooms, routes),
                 ReferencePage::addTo,
                 routes -> Pages.route(routes, pageSources(rooms)),
-                new HousePages(rooms.household(), new Html(rooms.household()))::route);
+                new HousePages(rooms.household(), new Html(rooms.household()))::route,
+                routes -> ShelfPages.route(routes, rooms.shelf(), rooms.shelfImport(), rooms.household()));
     }
 
     private static void api(Rooms rooms, RoutesConfig routes) {
         SupplierApi.of(rooms.sources().suppliers()).addTo(routes);
         RateCardApi.of(rooms.sources().rateCards()).addTo(routes);
         PurchaseOfferApi.of(rooms.sources().purchaseOffers()).addTo(routes);
-        OwnedUnitApi.of(rooms.sources().ownedUnits()).addTo(routes);
         house(rooms.household(), routes);
+        new ShelfApi(rooms.shelf(), rooms.household().settings()).addTo(routes);
+        new ShelfImportApi(rooms.shelfImport()).addTo(routes);
         new JobApi(rooms.jobs(), rooms.copyJob(), rooms.importJob(), rooms.resolveJob()).addTo(routes);
         new CostingApi(rooms.makeCosting(), rooms.runAgain(), rooms.costings()).addTo(routes);
         new CostCodesApi(rooms.jobs(), rooms.costCodes()).addTo(routes);

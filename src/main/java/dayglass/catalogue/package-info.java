@@ -1,5 +1,5 @@
 /**
- * Who lets and sells lenses and at what price: suppliers, their dated rate cards and their purchase offers.
+ * The lens models known, and who lets and sells lenses at what price: suppliers, their dated rate cards and offers.
  *
  * <p>Nearly plain records with their collections; what a price comes to is worked out in {@code cost}.
  */

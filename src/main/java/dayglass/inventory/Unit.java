@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * One physical thing on the shelf.
@@ -32,6 +33,34 @@ public record Unit(
         Optional<Departure> departure) {
     public Unit {
         accessories = List.copyOf(accessories);
+    }
+
+    /** A unit of which nothing is known yet but what it can do for a job. */
+    public static Unit serving(String tag, Use use) {
+        return new Unit(
+                tag,
+                Optional.empty(),
+                Optional.empty(),
+                Holding.Owned.UNRECORDED,
+                Optional.empty(),
+                Papers.NONE,
+                List.of(),
+                use,
+                Optional.empty());
+    }
+
+    /** The last day on which it may serve: paid up to, consigned until, the day before it left; the earliest of them. */
+    public Optional<LocalDate> heldTo() {
+        Optional<LocalDate> left = departure.map(gone -> gone.on().minusDays(1));
+        Optional<LocalDate> held = holding.fold(
+                owned -> Optional.empty(), rented -> Optional.of(rented.paidUpTo()), Holding.Consigned::until);
+        return Stream.concat(left.stream(), held.stream()).min(LocalDate::compareTo);
+    }
+
+    /** The first day on which the house has it, where that is known. */
+    public Optional<LocalDate> heldFrom() {
+        return holding.fold(
+                Holding.Owned::boughtOn, rented -> Optional.of(rented.from()), lent -> Optional.of(lent.from()));
     }
 
     /** The number of a unit. */

@@ -1,5 +1,5 @@
 /**
- * The shelf: physical units that the house owns, in their simplest form.
+ * The shelf: the physical units that the house has, and the sets that go out together.
  *
  * <p>Rates and offers of others belong in {@code catalogue}.
  */

@@ -7,7 +7,8 @@ import dayglass.catalogue.PurchaseOffer;
 import dayglass.catalogue.RateCard;
 import dayglass.cost.Schedule;
 import dayglass.cost.plan.Question;
-import dayglass.inventory.OwnedUnit;
+import dayglass.inventory.LensSet;
+import dayglass.inventory.Unit;
 import java.util.List;
 import java.util.Optional;
 
@@ -37,17 +38,23 @@ public record Job(
      * What a job considers, each in the user's order and none twice.
      *
      * @param rateCards any card of a succession stands for the one in force on the job's first day
+     * @param units of the house's own shelf, each by itself
+     * @param lensSets whole sets of the shelf
      * @param leftOut ids of options that these would bring and that the user does not want considered
      */
     public record Sources(
             List<RateCard.Id> rateCards,
             List<PurchaseOffer.Id> purchaseOffers,
-            List<OwnedUnit.Id> ownedUnits,
+            List<Unit.Id> units,
+            List<LensSet.Id> lensSets,
             List<String> leftOut) {
+        public static final Sources NONE = new Sources(List.of(), List.of(), List.of(), List.of(), List.of());
+
         public Sources {
             rateCards = List.copyOf(rateCards);
             purchaseOffers = List.copyOf(purchaseOffers);
-            ownedUnits = List.copyOf(ownedUnits);
+            units = List.copyOf(units);
+            lensSets = List.copyOf(lensSets);
             leftOut = List.copyOf(leftOut);
         }
     }

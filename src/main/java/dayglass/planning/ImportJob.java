@@ -1,5 +1,6 @@
 package dayglass.planning;
 
+import dayglass.base.DateRange;
 import dayglass.base.Fault;
 import dayglass.base.Outcome;
 import dayglass.base.Problem;
@@ -10,7 +11,8 @@ import dayglass.catalogue.Rate;
 import dayglass.catalogue.RateCard;
 import dayglass.catalogue.Supplier;
 import dayglass.cost.plan.Question;
-import dayglass.inventory.OwnedUnit;
+import dayglass.inventory.LensSet;
+import dayglass.inventory.Unit;
 import dayglass.job.Job;
 import dayglass.job.Jobs;
 import java.time.LocalDate;
@@ -22,7 +24,7 @@ import java.util.Optional;
 
 /**
  * Makes a job of a request, with whatever it considers: suppliers by name, one rate card a supplier named after the
- * job and in force from its first day, purchase offers, and owned units by tag. What is there already with the same
+ * job and in force from its first day, purchase offers, and owned units by tag (or, by its name, a whole set of the shelf). What is there already with the same
  * facts is used again. All of it happens, or nothing.
  */
 public final class ImportJob {
@@ -41,15 +43,15 @@ public final class ImportJob {
     public Outcome<Stored<Job.Id, Job>> importFrom(Question question) {
         return transactions.atomically(() -> cards(question)
                 .then(cards -> offers(question)
-                        .then(offers -> units(question)
-                                .then(units -> jobs.add(new Job(
+                        .then(offers -> shelf(question)
+                                .then(shelf -> jobs.add(new Job(
                                         question.job(),
                                         question.currency(),
                                         question.discountRate(),
                                         question.cashLimit(),
                                         question.schedule(),
                                         question.needs(),
-                                        new Job.Sources(cards, offers, units, List.of())))))));
+                                        new Job.Sources(cards, offers, shelf.units(), shelf.sets(), List.of())))))));
     }
 
     private Outcome<List<RateCard.Id>> cards(Question question) {
@@ -117,25 +119,50 @@ public final class ImportJob {
                 .orElseGet(() -> sources.purchaseOffers().add(offer).map(Stored::id));
     }
 
-    private Outcome<List<OwnedUnit.Id>> units(Question question) {
+    /** What of the shelf serves. */
+    private record FromShelf(List<Unit.Id> units, List<LensSet.Id> sets) {}
+
+    private Outcome<FromShelf> shelf(Question question) {
+        DateRange horizon = question.schedule().horizon();
         List<Fault> faults = new ArrayList<>();
-        List<OwnedUnit.Id> ids = new ArrayList<>();
+        List<Unit.Id> units = new ArrayList<>();
+        List<LensSet.Id> sets = new ArrayList<>();
         for (int at = 0; at < question.owned().size(); at++) {
-            OwnedUnit unit = OwnedUnit.of(question.owned().get(at));
-            Optional<Stored<OwnedUnit.Id, OwnedUnit>> found =
-                    sources.ownedUnits().tagged(unit.tag());
-            if (found.isPresent() && !found.get().facts().equals(unit)) {
+            Question.Owned option = question.owned().get(at);
+            Optional<LensSet.Id> set = setLike(option);
+            Optional<Stored<Unit.Id, Unit>> found = sources.units().tagged(option.id());
+            if (set.isPresent()) {
+                sets.add(set.get());
+            } else if (found.isPresent() && !isLike(option, found.get().facts(), horizon)) {
                 faults.add(new Fault(
                         "/owned/" + at + "/id",
-                        "\"" + unit.tag() + "\" is on the shelf with other facts: give the unit its own tag, or what it"
-                                + " covers and when it is available as the shelf has it"));
+                        "\"" + option.id() + "\" is on the shelf with other facts: give the unit its own tag, or what"
+                                + " it covers and when it is available as the shelf has it"));
             } else {
-                Outcome<OwnedUnit.Id> id = found.map(each -> Outcome.done(each.id()))
-                        .orElseGet(() -> sources.ownedUnits().add(unit).map(Stored::id));
-                id.map(ids::add);
+                Unit unit = Unit.serving(option.id(), new Unit.Use(option.covers(), option.available()));
+                Outcome<Unit.Id> id = found.map(each -> Outcome.done(each.id()))
+                        .orElseGet(() -> sources.units().add(unit).map(Stored::id));
+                id.map(units::add);
             }
         }
-        return faults.isEmpty() ? Outcome.done(List.copyOf(ids)) : Outcome.refused(Problem.faulty(faults));
+        return faults.isEmpty()
+                ? Outcome.done(new FromShelf(List.copyOf(units), List.copyOf(sets)))
+                : Outcome.refused(Problem.faulty(faults));
+    }
+
+    private Optional<LensSet.Id> setLike(Question.Owned option) {
+        return sources.lensSets()
+                .named(option.id())
+                .filter(set -> OwnOptions.covers(sources, set.facts()).equals(option.covers()))
+                .map(Stored::id);
+    }
+
+    /** A unit with the same covers that is there on the same days, as typed or as its holding leaves them. */
+    private static boolean isLike(Question.Owned option, Unit unit, DateRange horizon) {
+        return unit.use().covers().equals(option.covers())
+                && (unit.use().available().equals(option.available())
+                        || OwnOptions.windows(OwnOptions.daysOf(unit, horizon), unit.use(), horizon)
+                                .equals(option.available()));
     }
 
     private static <T> List<T> with(List<T> before, T next) {

@@ -3,8 +3,9 @@ package dayglass.planning;
 import dayglass.catalogue.PurchaseOffers;
 import dayglass.catalogue.RateCards;
 import dayglass.catalogue.Suppliers;
-import dayglass.inventory.OwnedUnits;
+import dayglass.inventory.LensSets;
+import dayglass.inventory.Units;
 
 /** Where the options of a job come from. */
 public record OptionSources(
-        Suppliers suppliers, RateCards rateCards, PurchaseOffers purchaseOffers, OwnedUnits ownedUnits) {}
+        Suppliers suppliers, RateCards rateCards, PurchaseOffers purchaseOffers, Units units, LensSets lensSets) {}

@@ -11,7 +11,6 @@ import dayglass.catalogue.Rate;
 import dayglass.catalogue.RateCard;
 import dayglass.catalogue.Supplier;
 import dayglass.cost.plan.Question;
-import dayglass.inventory.OwnedUnit;
 import dayglass.job.Job;
 import dayglass.wire.costing.CostingRequestReader;
 import java.time.Clock;
@@ -42,7 +41,7 @@ public final class ResolveJob {
         Gathering gathering = new Gathering(job);
         return gatherCards(job, gathering)
                 .or(() -> gatherOffers(job, gathering))
-                .or(() -> gatherUnits(job, gathering))
+                .or(() -> gatherOwn(job, gathering))
                 .or(gathering::tooMany)
                 .map(Outcome::<Question>refused)
                 .orElseGet(() -> Outcome.done(gathering.question()));
@@ -108,19 +107,23 @@ public final class ResolveJob {
         return Optional.empty();
     }
 
-    private Optional<Problem> gatherUnits(Job job, Gathering gathering) {
-        for (OwnedUnit.Id id : job.sources().ownedUnits()) {
-            OwnedUnit unit = get(sources.ownedUnits(), id);
-            if (!gathering.wants(unit.tag())) {
-                continue;
-            }
-            Optional<Problem> problem = gathering.name(unit.tag(), "the owned units");
-            if (problem.isPresent()) {
-                return problem;
-            }
-            gathering.owned.add(unit.option());
-        }
-        return Optional.empty();
+    /** What the shelf itself can give, and on which days, is said by {@link OwnOptions}. */
+    private Optional<Problem> gatherOwn(Job job, Gathering gathering) {
+        OwnOptions own = new OwnOptions(sources, job.schedule().horizon());
+        return own.of(job.sources(), gathering::wants)
+                .fold(
+                        options -> {
+                            for (OwnOptions.Named option : options) {
+                                Optional<Problem> problem =
+                                        gathering.name(option.option().id(), option.origin());
+                                if (problem.isPresent()) {
+                                    return problem;
+                                }
+                                gathering.owned.add(option.option());
+                            }
+                            return Optional.empty();
+                        },
+                        Optional::of);
     }
 
     private Optional<Problem> lapsed(PurchaseOffer offer, String origin) {
@@ -147,7 +150,7 @@ public final class ResolveJob {
     }
 
     /** What a stored job points to is there: the database forbids its removal. */
-    private static <I extends Id, T> T get(VersionedCollection<I, T> all, I id) {
+    static <I extends Id, T> T get(VersionedCollection<I, T> all, I id) {
         return all.find(id)
                 .orElseThrow(() -> new IllegalStateException(id + " is pointed to and not there"))
                 .facts();

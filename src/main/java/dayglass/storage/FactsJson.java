@@ -1,21 +1,26 @@
 package dayglass.storage;
 
 import dayglass.base.Currency;
+import dayglass.catalogue.LensModel;
 import dayglass.catalogue.PurchaseOffer.Offer;
 import dayglass.catalogue.Rate;
 import dayglass.catalogue.Supplier;
 import dayglass.cost.Schedule;
 import dayglass.cost.plan.Question;
-import dayglass.inventory.OwnedUnit;
+import dayglass.inventory.LensSet;
+import dayglass.inventory.Unit;
+import dayglass.shelf.LensModelJson;
+import dayglass.shelf.UnitJson;
+import dayglass.wire.Fields;
 import dayglass.wire.Json;
 import dayglass.wire.JsonPrint;
 import dayglass.wire.Read;
 import dayglass.wire.Reader;
 import dayglass.wire.Readers;
 import dayglass.wire.costing.CostingRequestWriter;
+import dayglass.wire.costing.CoversReader;
 import dayglass.wire.costing.NeedsReader;
 import dayglass.wire.costing.OptionWriter;
-import dayglass.wire.costing.OwnedReader;
 import dayglass.wire.costing.PurchaseReader;
 import dayglass.wire.costing.RentalReader;
 import dayglass.wire.costing.ScheduleReader;
@@ -24,7 +29,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 
-/** Facts that are kept as text, in the form that they have in a costing request. */
+/** Facts that are kept as text, in the form that they have in a costing request or in REST. */
 public final class FactsJson {
     /** The supplier stands in a column of its own and is left out of the text. */
     private static final Supplier LEFT_OUT = new Supplier("left out");
@@ -52,12 +57,38 @@ public final class FactsJson {
                 json);
     }
 
-    public static String unit(OwnedUnit unit) {
-        return JsonPrint.pretty(OptionWriter.owned(unit.option()));
+    public static String unit(Unit unit) {
+        return JsonPrint.pretty(UnitJson.write(unit));
     }
 
-    public static OwnedUnit unit(String json) {
-        return read(OwnedReader.unit().map(OwnedUnit::of), json);
+    public static Unit unit(String json) {
+        return read(UnitJson.reader(), json);
+    }
+
+    public static String lensModel(LensModel model) {
+        return JsonPrint.pretty(LensModelJson.write(model));
+    }
+
+    public static LensModel lensModel(String json) {
+        return read(LensModelJson.reader(), json);
+    }
+
+    /** What a set covers by itself; its members lie in rows of their own. */
+    public static String ownCovers(LensSet set) {
+        Json.Members members = Json.object();
+        if (!set.ownCovers().isEmpty()) {
+            members.put("covers", OptionWriter.covers(set.ownCovers()));
+        }
+        return JsonPrint.pretty(members.build());
+    }
+
+    public static Map<String, Integer> ownCovers(String json) {
+        return read(
+                Fields.object(fields -> {
+                    Read<Map<String, Integer>> covers = fields.optional("covers", CoversReader.covers(), Map.of());
+                    return fields.build(covers::get);
+                }),
+                json);
     }
 
     public static String schedule(Schedule schedule) {

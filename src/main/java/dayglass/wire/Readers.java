@@ -147,6 +147,13 @@ public final class Readers {
         };
     }
 
+    /** One of some words, as it stands. */
+    public static Reader<String> oneOf(List<String> words) {
+        Map<String, String> known = new LinkedHashMap<>();
+        words.forEach(each -> known.put(each, each));
+        return word(known);
+    }
+
     /** A list that may be empty. Every entry is read, so that all faults are found. */
     public static <T> Reader<List<T>> list(Reader<T> entry) {
         return Part.list(Part.whole(entry)).map(Part::goodValues);

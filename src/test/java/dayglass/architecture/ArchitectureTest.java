@@ -69,11 +69,16 @@ class ArchitectureTest {
                 new Row("webNeverSeesStorage", HouseRules::webNeverSeesStorage, "SeesStorage", "web"),
                 new Row("storageNeverSeesWeb", HouseRules::storageNeverSeesWeb, "storage.SeesWeb", "storage"),
                 new Row("featuresSeeNoOutside", HouseRules::featuresSeeNoOutside, "books.SeesWeb", ""),
+                new Row(
+                        "shelfSeesNeitherWebNorStorage",
+                        HouseRules::shelfSeesNeitherWebNorStorage,
+                        "shelf.SeesStorage",
+                        "shelf"),
                 new Row("onlyPlanningKnowsTheWire", HouseRules::onlyPlanningKnowsTheWire, "KnowsWire", ""),
                 new Row("nothingSeesTheApp", HouseRules::nothingSeesTheApp, "SeesApp", ""),
                 new Row("sqlStaysInStorage", HouseRules::sqlStaysInStorage, "SpeaksSql", ""),
                 new Row("javalinStaysInTheWeb", HouseRules::javalinStaysInTheWeb, "SpeaksHttp", ""),
-                new Row("fileFormatsStayInBooksFile", HouseRules::fileFormatsStayInBooksFile, "WritesSheets", ""),
+                new Row("fileFormatsStayInSheet", HouseRules::fileFormatsStayInSheet, "WritesSheets", ""),
                 new Row(
                         "booksWriteToStreamsNotPaths",
                         HouseRules::booksWriteToStreamsNotPaths,

@@ -113,7 +113,12 @@ final class HouseRules {
     }
 
     ArchRule featuresSeeNoOutside() {
-        return neverSees(FEATURES, List.of("web", "storage", "app"));
+        return neverSees(FEATURES, List.of("web", "storage", "app", "shelf"));
+    }
+
+    /** The shelf's records as text are below the web and the database, which both use them. */
+    ArchRule shelfSeesNeitherWebNorStorage() {
+        return neverSees(List.of("shelf"), List.of("web", "storage", "app"));
     }
 
     ArchRule onlyPlanningKnowsTheWire() {
@@ -150,15 +155,15 @@ final class HouseRules {
                 .because("only the web knows that there is a server");
     }
 
-    ArchRule fileFormatsStayInBooksFile() {
+    ArchRule fileFormatsStayInSheet() {
         return noClasses()
                 .that()
                 .resideInAPackage(root + "..")
-                .and(resideOutsideOfPackages(within(List.of("books.file"))))
+                .and(resideOutsideOfPackages(within(List.of("sheet"))))
                 .should()
                 .dependOnClassesThat()
                 .resideInAnyPackage("org.dhatim..", "de.siegmar..")
-                .because("one package writes spreadsheets");
+                .because("one package reads and writes tables as files");
     }
 
     ArchRule booksWriteToStreamsNotPaths() {

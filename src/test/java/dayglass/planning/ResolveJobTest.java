@@ -15,6 +15,9 @@ import dayglass.catalogue.Supplier;
 import dayglass.cost.DayUse;
 import dayglass.cost.Schedule;
 import dayglass.cost.plan.Question;
+import dayglass.inventory.Holding;
+import dayglass.inventory.LensSet;
+import dayglass.inventory.Unit;
 import dayglass.job.Job;
 import dayglass.support.Served;
 import dayglass.wire.costing.CostingRequestReader;
@@ -89,8 +92,8 @@ class ResolveJobTest {
 
     private Job leavingOut(String... options) {
         Job.Sources sources = job.sources();
-        return with(
-                new Job.Sources(sources.rateCards(), sources.purchaseOffers(), sources.ownedUnits(), List.of(options)));
+        return with(new Job.Sources(
+                sources.rateCards(), sources.purchaseOffers(), sources.units(), sources.lensSets(), List.of(options)));
     }
 
     private static Schedule on(String day) {
@@ -137,7 +140,7 @@ class ResolveJobTest {
                 of.cashLimit(),
                 of.schedule(),
                 of.needs(),
-                new Job.Sources(sources.rateCards(), List.of(), List.of(), List.of()));
+                new Job.Sources(sources.rateCards(), List.of(), List.of(), List.of(), List.of()));
     }
 
     private Stored<RateCard.Id, RateCard> card() {
@@ -168,7 +171,8 @@ class ResolveJobTest {
         Job both = with(new Job.Sources(
                 List.of(sources.rateCards().get(0), later.id()),
                 sources.purchaseOffers(),
-                sources.ownedUnits(),
+                sources.units(),
+                sources.lensSets(),
                 List.of()));
         assertEquals(1, done(rooms.resolveJob().resolve(both)).rentals().size());
     }
@@ -184,10 +188,10 @@ class ResolveJobTest {
         Supplier.Id supplier = card().facts().supplier();
         RateCard yen = new RateCard(supplier, "Yen", Currency.of("JPY"), LocalDate.parse("2026-01-01"), yenRates());
         RateCard.Id id = done(rooms.sources().rateCards().add(yen)).id();
-        Job.Sources sources = new Job.Sources(List.of(id), List.of(), List.of(), List.of());
+        Job.Sources sources = new Job.Sources(List.of(id), List.of(), List.of(), List.of(), List.of());
         String why = refusal(with(sources));
         assertTrue(why.contains("EUR") && why.contains("JPY"), why);
-        Job leaving = with(new Job.Sources(List.of(id), List.of(), List.of(), List.of("yen")));
+        Job leaving = with(new Job.Sources(List.of(id), List.of(), List.of(), List.of(), List.of("yen")));
         assertEquals(List.of(), done(rooms.resolveJob().resolve(leaving)).rentals());
     }
 
@@ -209,8 +213,8 @@ class ResolveJobTest {
                                 like.supplier(), "Another", EUR, LocalDate.parse("2026-01-01"), like.rates())))
                 .id();
         Job.Sources sources = job.sources();
-        String why = refusal(
-                with(new Job.Sources(List.of(sources.rateCards().get(0), other), List.of(), List.of(), List.of())));
+        String why = refusal(with(new Job.Sources(
+                List.of(sources.rateCards().get(0), other), List.of(), List.of(), List.of(), List.of())));
         assertTrue(why.contains(like.rates().get(0).code()) && why.contains("\"Another\""), why);
     }
 
@@ -250,5 +254,96 @@ class ResolveJobTest {
         Question some = done(rooms.resolveJob().resolve(leavingOut(unit)));
         assertEquals(List.of(), some.owned());
         assertEquals(all.rentals().size(), some.rentals().size());
+    }
+
+    private static Unit unit(String tag, String slot, Holding holding) {
+        return new Unit(
+                tag,
+                Optional.empty(),
+                Optional.empty(),
+                holding,
+                Optional.empty(),
+                Unit.Papers.NONE,
+                List.of(),
+                new Unit.Use(java.util.Map.of(slot, 1), List.of()),
+                Optional.empty());
+    }
+
+    private Unit.Id shelve(Unit unit) {
+        return done(rooms.shelf().units().add(unit)).id();
+    }
+
+    /** The owned options of a job of three days, 7 to 9 June 2027, as {@code id: covers @ windows}. */
+    private List<String> owned(List<Unit.Id> units, List<LensSet.Id> sets, String... leftOut) {
+        Schedule days = new Schedule(List.of(new Schedule.Span(
+                DateRange.inclusive(LocalDate.parse("2027-06-07"), LocalDate.parse("2027-06-09")), DayUse.SHOOT)));
+        Job of = new Job(
+                "Long Pier",
+                EUR,
+                job.discountRate(),
+                Optional.empty(),
+                days,
+                List.of(new Question.Need("40 mm", 1, java.util.Set.of(DayUse.SHOOT), List.of())),
+                new Job.Sources(List.of(), List.of(), units, sets, List.of(leftOut)));
+        return done(rooms.resolveJob().resolve(of)).owned().stream()
+                .map(each -> each.id() + ": " + new java.util.TreeMap<>(each.covers()) + " @ "
+                        + each.available().stream()
+                                .map(range -> range.from() + ".." + range.lastDay())
+                                .toList())
+                .toList();
+    }
+
+    private static Holding rented(String from, String paidUpTo) {
+        LocalDate last = LocalDate.parse(paidUpTo);
+        return new Holding.RentedIn("Ostler", "", LocalDate.parse(from), last, last, Optional.empty());
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "2027-06-01, 2027-07-01, a: {40 mm=1} @ []",
+        "2027-06-01, 2027-06-08, a: {40 mm=1} @ [2027-06-07..2027-06-08]",
+        "2027-06-08, 2027-07-01, a: {40 mm=1} @ [2027-06-08..2027-06-09]",
+        "2027-01-01, 2027-06-06, ''"
+    })
+    void aUnitServesOnlyWhileItIsHeld(String from, String paidUpTo, String option) {
+        Unit.Id id = shelve(unit("a", "40 mm", rented(from, paidUpTo)));
+        assertEquals(option.isEmpty() ? List.of() : List.of(option), owned(List.of(id), List.of()));
+    }
+
+    @Test
+    void aWholeSetServesWithItsMembersWhoThenDoNotServeTwice() {
+        Unit.Id a = shelve(unit("a", "40 mm", Holding.Owned.UNRECORDED));
+        Unit.Id b = shelve(unit("b", "50 mm", rented("2027-06-08", "2027-06-08")));
+        LensSet.Id set = done(rooms.shelf().sets().add(new LensSet("pier", true, List.of(a, b), java.util.Map.of())))
+                .id();
+        assertEquals(List.of("pier: {40 mm=1, 50 mm=1} @ [2027-06-08..2027-06-08]"), owned(List.of(), List.of(set)));
+        // On the day in the middle the set goes out whole, so a serves alone on the others only and b not at all.
+        assertEquals(
+                List.of(
+                        "pier: {40 mm=1, 50 mm=1} @ [2027-06-08..2027-06-08]",
+                        "a: {40 mm=1} @ [2027-06-07..2027-06-07, 2027-06-09..2027-06-09]"),
+                owned(List.of(a, b), List.of(set)));
+        assertEquals(
+                List.of("a: {40 mm=1} @ []", "b: {50 mm=1} @ [2027-06-08..2027-06-08]"),
+                owned(List.of(a, b), List.of(set), "pier"));
+    }
+
+    @Test
+    void whatServesNothingIsToldWithItsMend() {
+        Unit.Id none = shelve(Unit.serving("bare", Unit.Use.NONE));
+        String why = refusal(with(new Job.Sources(List.of(), List.of(), List.of(none), List.of(), List.of())));
+        assertTrue(why.contains("unit bare") && why.contains("which slots"), why);
+    }
+
+    @Test
+    void aJobThatWasExportedComesBackToTheSameShelf() {
+        Unit.Id a = shelve(unit("a", "40 mm", Holding.Owned.UNRECORDED));
+        LensSet.Id set = done(rooms.shelf().sets().add(new LensSet("pier", true, List.of(a), java.util.Map.of())))
+                .id();
+        Job own = with(new Job.Sources(List.of(), List.of(), List.of(), List.of(set), List.of()));
+        Job again = done(rooms.importJob().importFrom(done(rooms.resolveJob().resolve(own))))
+                .facts();
+        assertEquals(List.of(set), again.sources().lensSets());
+        assertEquals(List.of(), again.sources().units());
     }
 }

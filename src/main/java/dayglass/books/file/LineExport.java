@@ -1,6 +1,7 @@
 package dayglass.books.file;
 
 import dayglass.books.CostingLines;
+import dayglass.sheet.CsvTable;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;

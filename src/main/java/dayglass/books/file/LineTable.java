@@ -1,52 +1,35 @@
 package dayglass.books.file;
 
-import dayglass.base.Money;
 import dayglass.books.AmountColumn;
 import dayglass.books.CostingLines;
 import dayglass.books.PayableLine;
 import dayglass.books.WeighedLine;
-import java.time.LocalDate;
+import dayglass.sheet.SheetTable;
+import dayglass.sheet.SheetTable.Amount;
+import dayglass.sheet.SheetTable.Cell;
+import dayglass.sheet.SheetTable.Column;
+import dayglass.sheet.SheetTable.Day;
+import dayglass.sheet.SheetTable.Nothing;
+import dayglass.sheet.SheetTable.Text;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
 
-/**
- * Rows and columns of one kind of line, the same for every format.
- *
- * @param columns in their documented order
- * @param rows one a line
- */
-record LineTable<L>(List<Column<L>> columns, List<L> rows) {
-    /**
-     * One column.
-     *
-     * @param total the sum of the column where it is one of amounts
-     */
-    record Column<L>(String heading, Function<L, Cell> cell, Optional<Money> total) {}
+/** The columns of a costing's lines, in their documented order. */
+final class LineTable {
+    private LineTable() {}
 
-    /** What stands in a cell. */
-    sealed interface Cell permits Text, Day, Amount, Nothing {}
-
-    record Text(String text) implements Cell {}
-
-    record Day(LocalDate date) implements Cell {}
-
-    record Amount(Money money) implements Cell {}
-
-    record Nothing() implements Cell {}
-
-    static LineTable<PayableLine> payable(CostingLines lines) {
+    static SheetTable<PayableLine> payable(CostingLines lines) {
         List<Column<PayableLine>> columns = new ArrayList<>();
-        columns.add(plain("date", line -> new Day(line.date())));
-        columns.add(plain("service from", line -> new Day(line.service().from())));
-        columns.add(plain("service to", line -> new Day(line.service().lastDay())));
-        columns.add(plain("kind", line -> new Text(line.kind().word())));
-        columns.add(plain("supplier", line -> new Text(line.supplier())));
-        columns.add(plain("option", line -> new Text(line.option())));
-        columns.add(plain("slots", line -> new Text(String.join("; ", line.slots()))));
-        columns.add(plain("cost code", line -> new Text(line.costCode())));
-        columns.add(plain("blocks", line -> new Text(line.blocks())));
+        columns.add(Column.plain("date", line -> new Day(line.date())));
+        columns.add(Column.plain("service from", line -> new Day(line.service().from())));
+        columns.add(Column.plain("service to", line -> new Day(line.service().lastDay())));
+        columns.add(Column.plain("kind", line -> new Text(line.kind().word())));
+        columns.add(Column.plain("supplier", line -> new Text(line.supplier())));
+        columns.add(Column.plain("option", line -> new Text(line.option())));
+        columns.add(Column.plain("slots", line -> new Text(String.join("; ", line.slots()))));
+        columns.add(Column.plain("cost code", line -> new Text(line.costCode())));
+        columns.add(Column.plain("blocks", line -> new Text(line.blocks())));
         List<AmountColumn> amounts = lines.amountColumns();
         amounts.stream()
                 .filter(column -> column.purpose().isNet())
@@ -56,28 +39,24 @@ record LineTable<L>(List<Column<L>> columns, List<L> rows) {
                 .filter(column -> !column.purpose().isNet())
                 .forEach(column -> columns.add(amount(lines, column)));
         columns.add(new Column<>("total", line -> new Amount(line.total()), Optional.of(lines.payableTotal())));
-        columns.add(plain("currency", line -> new Text(lines.currency().code())));
-        return new LineTable<>(List.copyOf(columns), lines.payable());
+        columns.add(Column.plain("currency", line -> new Text(lines.currency().code())));
+        return new SheetTable<>(List.copyOf(columns), lines.payable());
     }
 
-    static LineTable<WeighedLine> weighed(CostingLines lines) {
+    static SheetTable<WeighedLine> weighed(CostingLines lines) {
         List<Column<WeighedLine>> columns = List.of(
-                plain("kind", line -> new Text(line.kind().word())),
-                plain("option", line -> new Text(line.option())),
-                plain("supplier", line -> new Text(line.supplier())),
-                plain("from", line -> orNothing(line.from().map(Day::new))),
-                plain("to", line -> orNothing(line.lastDay().map(Day::new))),
-                plain("spare", line -> new Text(line.spare() ? "yes" : "no")),
+                Column.plain("kind", line -> new Text(line.kind().word())),
+                Column.plain("option", line -> new Text(line.option())),
+                Column.plain("supplier", line -> new Text(line.supplier())),
+                Column.plain("from", line -> orNothing(line.from().map(Day::new))),
+                Column.plain("to", line -> orNothing(line.lastDay().map(Day::new))),
+                Column.plain("spare", line -> new Text(line.spare() ? "yes" : "no")),
                 new Column<>(
                         "weighed cost (not payable)",
                         line -> new Amount(line.cost()),
                         Optional.of(lines.weighedTotal())),
-                plain("currency", line -> new Text(lines.currency().code())));
-        return new LineTable<>(columns, lines.weighed());
-    }
-
-    private static <L> Column<L> plain(String heading, Function<L, Cell> cell) {
-        return new Column<>(heading, cell, Optional.empty());
+                Column.plain("currency", line -> new Text(lines.currency().code())));
+        return new SheetTable<>(columns, lines.weighed());
     }
 
     private static Column<PayableLine> amount(CostingLines lines, AmountColumn column) {

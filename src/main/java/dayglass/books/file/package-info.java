@@ -2,7 +2,8 @@
  * Writes the lines of a costing to a stream: CSV for programs, XLSX for people, a companion JSON that says what an
  * export holds.
  *
- * <p>Formats only: what a line says is decided in {@code books}. No path, clock, locale or time zone is looked at, so
+ * <p>Which columns and sheets only: what a line says is decided in {@code books}, how a table is written in {@code
+ * sheet}. No path, clock, locale or time zone is looked at, so
  * the same lines give the same bytes everywhere.
  */
 @NullMarked

@@ -1,4 +1,4 @@
-/** The collections of {@link dayglass.catalogue} in the database: suppliers, rate cards and purchase offers. Rules that need other rows are checked here. */
+/** The collections of {@link dayglass.catalogue} in the database: suppliers, rate cards, purchase offers and lens models. Rules that need other rows are checked here. */
 @NullMarked
 package dayglass.storage.catalogue;
 

@@ -1,4 +1,4 @@
-/** The collections of {@link dayglass.inventory} in the database: owned units. Rules that need other rows are checked here. */
+/** The collections of {@link dayglass.inventory} in the database: units and sets. Rules that need other rows are checked here. */
 @NullMarked
 package dayglass.storage.inventory;
 

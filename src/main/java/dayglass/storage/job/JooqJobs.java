@@ -2,12 +2,14 @@ package dayglass.storage.job;
 
 import static dayglass.storage.schema.Tables.COSTING;
 import static dayglass.storage.schema.Tables.JOB;
-import static dayglass.storage.schema.Tables.JOB_OWNED_UNIT;
+import static dayglass.storage.schema.Tables.JOB_LENS_SET;
 import static dayglass.storage.schema.Tables.JOB_PURCHASE_OFFER;
 import static dayglass.storage.schema.Tables.JOB_RATE_CARD;
-import static dayglass.storage.schema.Tables.OWNED_UNIT;
+import static dayglass.storage.schema.Tables.JOB_UNIT;
+import static dayglass.storage.schema.Tables.LENS_SET;
 import static dayglass.storage.schema.Tables.PURCHASE_OFFER;
 import static dayglass.storage.schema.Tables.RATE_CARD;
+import static dayglass.storage.schema.Tables.UNIT;
 
 import dayglass.base.Currency;
 import dayglass.base.Id;
@@ -17,7 +19,8 @@ import dayglass.base.Problem;
 import dayglass.catalogue.PurchaseOffer;
 import dayglass.catalogue.RateCard;
 import dayglass.cost.Schedule;
-import dayglass.inventory.OwnedUnit;
+import dayglass.inventory.LensSet;
+import dayglass.inventory.Unit;
 import dayglass.job.Job;
 import dayglass.job.Jobs;
 import dayglass.storage.Database;
@@ -41,8 +44,10 @@ public final class JooqJobs extends VersionedTable<Job.Id, Job, JobRecord> imple
             JOB_PURCHASE_OFFER.PLACE,
             JOB_PURCHASE_OFFER.PURCHASE_OFFER_ID,
             PurchaseOffer.Id::new);
-    private static final Link<OwnedUnit.Id> UNITS =
-            new Link<>(JOB_OWNED_UNIT.JOB_ID, JOB_OWNED_UNIT.PLACE, JOB_OWNED_UNIT.OWNED_UNIT_ID, OwnedUnit.Id::new);
+    private static final Link<Unit.Id> UNITS =
+            new Link<>(JOB_UNIT.JOB_ID, JOB_UNIT.PLACE, JOB_UNIT.UNIT_ID, Unit.Id::new);
+    private static final Link<LensSet.Id> SETS =
+            new Link<>(JOB_LENS_SET.JOB_ID, JOB_LENS_SET.PLACE, JOB_LENS_SET.LENS_SET_ID, LensSet.Id::new);
 
     public JooqJobs(Database database) {
         super(database, new Shape<>("job", JOB.ID, JOB.VERSION, Job.Id::new));
@@ -75,6 +80,7 @@ public final class JooqJobs extends VersionedTable<Job.Id, Job, JobRecord> imple
                         CARDS.of(sql, id),
                         OFFERS.of(sql, id),
                         UNITS.of(sql, id),
+                        SETS.of(sql, id),
                         FactsJson.texts(row.getLeftOutJson())));
     }
 
@@ -82,14 +88,16 @@ public final class JooqJobs extends VersionedTable<Job.Id, Job, JobRecord> imple
     protected void linked(DSLContext sql, Job.Id id, Job facts) {
         CARDS.put(sql, id, facts.sources().rateCards());
         OFFERS.put(sql, id, facts.sources().purchaseOffers());
-        UNITS.put(sql, id, facts.sources().ownedUnits());
+        UNITS.put(sql, id, facts.sources().units());
+        SETS.put(sql, id, facts.sources().lensSets());
     }
 
     @Override
     protected void tell(Json.Members record, Job facts) {
         record.put("rate_cards", numbers(facts.sources().rateCards()))
                 .put("purchase_offers", numbers(facts.sources().purchaseOffers()))
-                .put("owned_units", numbers(facts.sources().ownedUnits()));
+                .put("units", numbers(facts.sources().units()))
+                .put("lens_sets", numbers(facts.sources().lensSets()));
     }
 
     private static Json numbers(List<? extends Id> ids) {
@@ -102,7 +110,8 @@ public final class JooqJobs extends VersionedTable<Job.Id, Job, JobRecord> imple
         return missing(sql, "/rateCards", "rate card", RATE_CARD.ID, sources.rateCards())
                 .or(() ->
                         missing(sql, "/purchaseOffers", "purchase offer", PURCHASE_OFFER.ID, sources.purchaseOffers()))
-                .or(() -> missing(sql, "/ownedUnits", "owned unit", OWNED_UNIT.ID, sources.ownedUnits()))
+                .or(() -> missing(sql, "/units", "unit", UNIT.ID, sources.units()))
+                .or(() -> missing(sql, "/lensSets", "set", LENS_SET.ID, sources.lensSets()))
                 .or(() -> ForeignPrices.of(sql, facts));
     }
 

@@ -11,6 +11,8 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
 
 /**
  * Creates, reads, changes, lists and removes one kind of thing. What is wrong is told in this order: the thing is not
@@ -18,10 +20,25 @@ import java.util.Optional;
  */
 public final class Resource<I extends Id, T> {
     private final Representation<I, T> form;
+    private final Optional<Lookup<I, T>> lookup;
 
     public Resource(Representation<I, T> form) {
         this.form = form;
+        this.lookup = Optional.empty();
     }
+
+    /** A resource whose list can be asked for the one thing that a name of its own belongs to. */
+    public Resource(Representation<I, T> form, Lookup<I, T> lookup) {
+        this.form = form;
+        this.lookup = Optional.of(lookup);
+    }
+
+    /**
+     * Finds one thing by what is its own.
+     *
+     * @param parameter of the query
+     */
+    public record Lookup<I extends Id, T>(String parameter, Function<String, Optional<Stored<I, T>>> find) {}
 
     public void addTo(RoutesConfig routes) {
         routes.post(form.path(), this::create);
@@ -44,11 +61,33 @@ public final class Resource<I extends Id, T> {
     }
 
     private void list(Context ctx) {
-        Requests.onlyParameters(ctx, "limit", "after");
+        Optional<String> name = lookup.map(Lookup::parameter).filter(each -> ctx.queryParam(each) != null);
+        if (name.isPresent()) {
+            lookUp(ctx, name.get());
+            return;
+        }
+        Requests.onlyParameters(
+                ctx,
+                Stream.concat(Stream.of("limit", "after"), lookup.stream().map(Lookup::parameter))
+                        .toArray(String[]::new));
         Replies.Slice slice = Replies.Slice.of(ctx);
         List<Stored<I, T>> fetched = form.all().list(Optional.of(form.idOf().apply(slice.after())), slice.toFetch());
         Replies.json(
                 ctx, slice.page(form.path(), "", fetched, stored -> stored.id().number(), this::show));
+    }
+
+    /** The list of those whose own it is: one or none. */
+    private void lookUp(Context ctx, String parameter) {
+        Requests.onlyParameters(ctx, parameter);
+        if (ctx.queryParams(parameter).size() > 1) {
+            throw Requests.badParameter(parameter, "it must be given once");
+        }
+        List<Json> found = lookup.orElseThrow()
+                .find()
+                .apply(String.valueOf(ctx.queryParam(parameter)))
+                .map(stored -> List.<Json>of(show(stored)))
+                .orElse(List.of());
+        Replies.json(ctx, Json.object().put("items", Json.list(found)).build());
     }
 
     private void read(Context ctx) {

@@ -104,7 +104,7 @@ public final class CardPages {
                 .add(new RateCard(facts.supplier(), facts.name(), facts.currency(), from.get(), facts.rates()))
                 .fold(
                         next -> {
-                            JobPages.see(ctx, "/desk/cards/" + next.id().number());
+                            Requests.see(ctx, "/desk/cards/" + next.id().number());
                             return next;
                         },
                         problem -> {
@@ -129,7 +129,7 @@ public final class CardPages {
     private void remove(Context ctx) {
         RateCard.Id id = new RateCard.Id(Requests.number(ctx, "id"));
         Requests.require(sources.options().rateCards().remove(id, Requests.version(Requests.form(ctx))));
-        JobPages.see(ctx, "/desk");
+        Requests.see(ctx, "/desk");
     }
 
     /** The rate that the address names, from 1; one past the last is a new one. */
@@ -182,7 +182,7 @@ public final class CardPages {
                         faults -> Outcome.<Stored<RateCard.Id, RateCard>>refused(Problem.faulty(faults)))
                 .fold(
                         kept -> {
-                            JobPages.see(ctx, "/desk/cards/" + card.id().number());
+                            Requests.see(ctx, "/desk/cards/" + card.id().number());
                             return kept;
                         },
                         problem -> {
@@ -228,6 +228,6 @@ public final class CardPages {
         }
         rates.remove(at);
         Requests.require(keep(card, rates, Requests.version(Requests.form(ctx))));
-        JobPages.see(ctx, "/desk/cards/" + card.id().number());
+        Requests.see(ctx, "/desk/cards/" + card.id().number());
     }
 }

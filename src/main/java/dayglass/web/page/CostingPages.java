@@ -83,7 +83,7 @@ final class CostingPages {
                 : Outcome.refused(Problem.faulty(faults));
         kept.fold(
                 stored -> {
-                    JobPages.see(ctx, "/costings/" + costing.id().number() + "#books");
+                    Requests.see(ctx, "/costings/" + costing.id().number() + "#books");
                     return stored;
                 },
                 problem -> {

@@ -116,7 +116,7 @@ public final class DeskPages {
                 .add(new Supplier(name.get()))
                 .fold(
                         supplier -> {
-                            JobPages.see(ctx, "/desk");
+                            Requests.see(ctx, "/desk");
                             return supplier;
                         },
                         problem -> {
@@ -142,7 +142,7 @@ public final class DeskPages {
                 : Outcome.refused(Problem.faulty(faults));
         made.fold(
                 card -> {
-                    JobPages.see(ctx, "/desk/cards/" + card.id().number());
+                    Requests.see(ctx, "/desk/cards/" + card.id().number());
                     return card;
                 },
                 problem -> {
@@ -174,6 +174,6 @@ public final class DeskPages {
     private void remove(Context ctx) {
         Supplier.Id id = new Supplier.Id(Requests.number(ctx, "id"));
         Requests.require(sources.options().suppliers().remove(id, Requests.version(Requests.form(ctx))));
-        JobPages.see(ctx, "/desk");
+        Requests.see(ctx, "/desk");
     }
 }

@@ -11,7 +11,8 @@ import dayglass.catalogue.PurchaseOffer;
 import dayglass.catalogue.RateCard;
 import dayglass.cost.Schedule;
 import dayglass.cost.plan.Question;
-import dayglass.inventory.OwnedUnit;
+import dayglass.inventory.LensSet;
+import dayglass.inventory.Unit;
 import dayglass.job.Job;
 import dayglass.web.page.form.Form;
 import dayglass.wire.Decimals;
@@ -23,7 +24,6 @@ import dayglass.wire.costing.NeedsReader;
 import dayglass.wire.costing.ScheduleReader;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import io.javalin.http.HttpStatus;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -210,7 +210,8 @@ final class JobPages {
         Job job = find(ctx).facts();
         List<RateCard.Id> cards = new ArrayList<>(job.sources().rateCards());
         List<PurchaseOffer.Id> offers = new ArrayList<>(job.sources().purchaseOffers());
-        List<OwnedUnit.Id> units = new ArrayList<>(job.sources().ownedUnits());
+        List<Unit.Id> units = new ArrayList<>(job.sources().units());
+        List<LensSet.Id> sets = new ArrayList<>(job.sources().lensSets());
         String[] chosen = form.value("other").split("/", -1);
         if (chosen.length != 2 || !chosen[1].matches("[1-9][0-9]{0,17}")) {
             show(ctx, find(ctx), form.with(List.of(new Fault("other", "choose one of the list"))), "consider");
@@ -220,14 +221,17 @@ final class JobPages {
         switch (chosen[0]) {
             case "card" -> cards.add(new RateCard.Id(number));
             case "offer" -> offers.add(new PurchaseOffer.Id(number));
-            default -> units.add(new OwnedUnit.Id(number));
+            case "set" -> sets.add(new LensSet.Id(number));
+            default -> units.add(new Unit.Id(number));
         }
         keepAndCost(
                 ctx,
                 form,
                 "consider",
                 Outcome.done(withSources(
-                        job, new Job.Sources(cards, offers, units, job.sources().leftOut()))));
+                        job,
+                        new Job.Sources(
+                                cards, offers, units, sets, job.sources().leftOut()))));
     }
 
     private void drop(Context ctx) {
@@ -241,8 +245,11 @@ final class JobPages {
                 job.sources().purchaseOffers().stream()
                         .filter(id -> !dropped.equals("offer/" + id.number()))
                         .toList(),
-                job.sources().ownedUnits().stream()
+                job.sources().units().stream()
                         .filter(id -> !dropped.equals("unit/" + id.number()))
+                        .toList(),
+                job.sources().lensSets().stream()
+                        .filter(id -> !dropped.equals("set/" + id.number()))
                         .toList(),
                 job.sources().leftOut());
         keepAndCost(ctx, form, "options", Outcome.done(withSources(job, left)));
@@ -273,10 +280,5 @@ final class JobPages {
                         job.sources()))
                 : Outcome.refused(Problem.faulty(faults));
         keepAndCost(ctx, form, "terms", changed);
-    }
-
-    /** The status of a redirect that is always fetched with GET. */
-    static void see(Context ctx, String address) {
-        ctx.redirect(address, HttpStatus.SEE_OTHER);
     }
 }

@@ -1,11 +1,13 @@
 package dayglass.web.page;
 
 import dayglass.base.Currency;
+import dayglass.base.DateRange;
 import dayglass.base.Stored;
 import dayglass.catalogue.PurchaseOffer;
 import dayglass.catalogue.RateCard;
 import dayglass.cost.plan.Question;
-import dayglass.inventory.OwnedUnit;
+import dayglass.inventory.LensSet;
+import dayglass.inventory.Unit;
 import dayglass.job.Job;
 import dayglass.web.page.picture.Words;
 import java.util.List;
@@ -26,6 +28,7 @@ public record JobView(
         List<CardView> cards,
         List<OptionRow> offers,
         List<OptionRow> units,
+        List<OptionRow> sets,
         List<Other> others) {
 
     public JobView {
@@ -33,6 +36,7 @@ public record JobView(
         cards = List.copyOf(cards);
         offers = List.copyOf(offers);
         units = List.copyOf(units);
+        sets = List.copyOf(sets);
         others = List.copyOf(others);
     }
 
@@ -118,17 +122,39 @@ public record JobView(
                 "/desk/offers/" + offer.id().number());
     }
 
-    static OptionRow unit(Job job, Stored<OwnedUnit.Id, OwnedUnit> unit) {
-        OwnedUnit facts = unit.facts();
+    static OptionRow unit(Job job, Stored<Unit.Id, Unit> unit) {
+        Unit facts = unit.facts();
         return new OptionRow(
                 facts.tag(),
                 kept(job, facts.tag()),
-                Words.covers(facts.covers()),
+                Words.covers(facts.use().covers()),
                 List.of(),
-                facts.available().isEmpty() ? "always there" : "there " + Words.dates(facts.available()),
+                there(facts),
                 unit.id().number(),
                 0,
-                "/shelf/" + unit.id().number());
+                "/shelf/units/" + unit.id().number());
+    }
+
+    private static String there(Unit unit) {
+        List<DateRange> available = unit.use().available();
+        String windows = available.isEmpty() ? "always there" : "there " + Words.dates(available);
+        return windows
+                + unit.heldTo()
+                        .map(last -> ", up to " + Words.shortDate(last) + " " + last.getYear())
+                        .orElse("");
+    }
+
+    static OptionRow set(Job job, Stored<LensSet.Id, LensSet> set, List<Unit> members) {
+        LensSet facts = set.facts();
+        return new OptionRow(
+                facts.name(),
+                kept(job, facts.name()),
+                Words.covers(facts.covers(members)),
+                List.of(),
+                "while it goes out whole, its " + members.size() + " units serve in it alone",
+                set.id().number(),
+                0,
+                "/shelf/sets/" + set.id().number());
     }
 
     static NeedRow need(int number, Question.Need need) {

@@ -3,6 +3,8 @@ package dayglass.web.page;
 import dayglass.base.Stored;
 import dayglass.catalogue.RateCard;
 import dayglass.cost.plan.Question;
+import dayglass.inventory.LensSet;
+import dayglass.inventory.Unit;
 import dayglass.job.Job;
 import dayglass.planning.KeptCosting;
 import dayglass.web.page.picture.Words;
@@ -42,9 +44,13 @@ final class JobViews {
                         .map(id -> sources.options().purchaseOffers().find(id).orElseThrow())
                         .map(offer -> JobView.offer(job, supplier(offer.facts().supplier()), offer))
                         .toList(),
-                job.sources().ownedUnits().stream()
-                        .map(id -> sources.options().ownedUnits().find(id).orElseThrow())
+                job.sources().units().stream()
+                        .map(id -> sources.options().units().find(id).orElseThrow())
                         .map(unit -> JobView.unit(job, unit))
+                        .toList(),
+                job.sources().lensSets().stream()
+                        .map(id -> sources.options().lensSets().find(id).orElseThrow())
+                        .map(set -> JobView.set(job, set, members(set.facts())))
                         .toList(),
                 others(job));
     }
@@ -73,6 +79,12 @@ final class JobViews {
                 "in force from " + Words.date(card.facts().effectiveFrom()) + ", "
                         + card.facts().currency(),
                 rates);
+    }
+
+    private List<Unit> members(LensSet set) {
+        return set.members().stream()
+                .map(id -> sources.options().units().find(id).orElseThrow().facts())
+                .toList();
     }
 
     String supplier(dayglass.catalogue.Supplier.Id id) {
@@ -104,8 +116,14 @@ final class JobViews {
                         "purchase: " + offer.facts().offer().code() + ", "
                                 + supplier(offer.facts().supplier())))
                 .forEach(others::add);
-        Requests.all(sources.options().ownedUnits()).stream()
-                .filter(unit -> !job.sources().ownedUnits().contains(unit.id()))
+        Requests.all(sources.options().lensSets()).stream()
+                .filter(set -> !job.sources().lensSets().contains(set.id()))
+                .map(set -> new JobView.Other(
+                        "set/" + set.id().number(), "own set: " + set.facts().name()))
+                .forEach(others::add);
+        Requests.all(sources.options().units()).stream()
+                .filter(unit -> !job.sources().units().contains(unit.id()))
+                .filter(unit -> !unit.facts().use().covers().isEmpty())
                 .map(unit -> new JobView.Other(
                         "unit/" + unit.id().number(),
                         "own unit: " + unit.facts().tag()))

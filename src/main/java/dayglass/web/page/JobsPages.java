@@ -21,10 +21,6 @@ import dayglass.wire.costing.CostingRequestReader;
 import dayglass.wire.costing.NeedsReader;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import io.javalin.http.UploadedFile;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -78,7 +74,7 @@ final class JobsPages {
                 Optional.empty(),
                 new Schedule(List.of(new Schedule.Span(day, DayUse.SHOOT))),
                 List.of(new Question.Need(slot.orElseThrow(), 1, NeedsReader.DEFAULT_ON, List.of())),
-                new Job.Sources(List.of(), List.of(), List.of(), List.of()));
+                Job.Sources.NONE);
         finish(ctx, sources.jobs().add(job), problem -> model(form.with(problem), Form.EMPTY));
     }
 
@@ -97,9 +93,7 @@ final class JobsPages {
 
     private void importFile(Context ctx) {
         Form form = Requests.form(ctx);
-        UploadedFile file = ctx.uploadedFile("file");
-        byte[] text =
-                file == null || file.size() == 0 ? form.value("text").getBytes(StandardCharsets.UTF_8) : bytes(file);
+        byte[] text = Requests.fileOrText(ctx, form, "file", "text");
         Outcome<Stored<Job.Id, Job>> made = CostingRequestReader.read(text)
                 .fold(sources.importJob()::importFrom, faults -> Outcome.refused(Problem.faulty(faults)));
         finish(
@@ -109,14 +103,6 @@ final class JobsPages {
                         Form.EMPTY,
                         form.with("text", new String(text, StandardCharsets.UTF_8))
                                 .with(problem)));
-    }
-
-    private static byte[] bytes(UploadedFile file) {
-        try (InputStream content = file.content()) {
-            return content.readAllBytes();
-        } catch (IOException e) {
-            throw new UncheckedIOException("the uploaded file could not be read", e);
-        }
     }
 
     private void finish(

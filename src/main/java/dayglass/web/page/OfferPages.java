@@ -141,7 +141,7 @@ final class OfferPages {
             Outcome<Stored<PurchaseOffer.Id, PurchaseOffer>> outcome) {
         outcome.fold(
                 kept -> {
-                    JobPages.see(ctx, "/desk");
+                    Requests.see(ctx, "/desk");
                     return kept;
                 },
                 problem -> {
@@ -166,6 +166,6 @@ final class OfferPages {
     private void remove(Context ctx) {
         PurchaseOffer.Id id = new PurchaseOffer.Id(Requests.number(ctx, "id"));
         Requests.require(sources.options().purchaseOffers().remove(id, Requests.version(Requests.form(ctx))));
-        JobPages.see(ctx, "/desk");
+        Requests.see(ctx, "/desk");
     }
 }

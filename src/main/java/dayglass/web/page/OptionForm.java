@@ -11,7 +11,8 @@ import dayglass.catalogue.Rate;
 import dayglass.catalogue.RateCard;
 import dayglass.cost.ownership.PurchaseTerms;
 import dayglass.cost.rental.RentalTerms;
-import dayglass.inventory.OwnedUnit;
+import dayglass.inventory.LensSet;
+import dayglass.inventory.Unit;
 import dayglass.job.Job;
 import dayglass.web.page.form.Form;
 import dayglass.web.request.PathNumbers;
@@ -64,13 +65,12 @@ final class OptionForm {
                         .change(new Stored<>(id, version(form, "offer/" + id.number()), priced)));
             }
         }
-        for (OwnedUnit.Id id : job.facts().sources().ownedUnits()) {
-            codes.add(sources.options()
-                    .ownedUnits()
-                    .find(id)
-                    .orElseThrow()
-                    .facts()
-                    .tag());
+        for (Unit.Id id : job.facts().sources().units()) {
+            codes.add(sources.options().units().find(id).orElseThrow().facts().tag());
+        }
+        for (LensSet.Id id : job.facts().sources().lensSets()) {
+            codes.add(
+                    sources.options().lensSets().find(id).orElseThrow().facts().name());
         }
         if (!faults.isEmpty()) {
             return Outcome.refused(Problem.faulty(faults));
@@ -96,7 +96,9 @@ final class OptionForm {
         }
         Job.Sources before = job.sources();
         return JobPages.withSources(
-                job, new Job.Sources(before.rateCards(), before.purchaseOffers(), before.ownedUnits(), leftOut));
+                job,
+                new Job.Sources(
+                        before.rateCards(), before.purchaseOffers(), before.units(), before.lensSets(), leftOut));
     }
 
     private static RateCard priced(Stored<RateCard.Id, RateCard> card, Form form, List<Fault> faults) {

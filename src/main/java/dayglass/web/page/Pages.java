@@ -15,7 +15,6 @@ public final class Pages {
         new JobPages(sources, html, runs).route(routes);
         runs.route(routes);
         new CostingPages(sources, html).route(routes);
-        new ShelfPages(sources, html).route(routes);
         new DeskPages(sources, html).route(routes);
     }
 }

@@ -9,6 +9,12 @@ import dayglass.web.page.form.Form;
 import dayglass.web.request.FormBody;
 import dayglass.web.request.PathNumbers;
 import io.javalin.http.Context;
+import io.javalin.http.HttpStatus;
+import io.javalin.http.UploadedFile;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -50,6 +56,24 @@ public final class Requests {
         return outcome.fold(value -> value, problem -> {
             throw Refusal.of(problem);
         });
+    }
+
+    /** Goes on to another page, which is always fetched with GET. */
+    public static void see(Context ctx, String address) {
+        ctx.redirect(address, HttpStatus.SEE_OTHER);
+    }
+
+    /** The bytes of the file that came with a form, or where none came, of what was typed into a field. */
+    public static byte[] fileOrText(Context ctx, Form form, String file, String text) {
+        UploadedFile uploaded = ctx.uploadedFile(file);
+        if (uploaded == null || uploaded.size() == 0) {
+            return form.value(text).getBytes(StandardCharsets.UTF_8);
+        }
+        try (InputStream content = uploaded.content()) {
+            return content.readAllBytes();
+        } catch (IOException e) {
+            throw new UncheckedIOException("the uploaded file could not be read", e);
+        }
     }
 
     /** Everything in a collection, by id. */

@@ -47,7 +47,7 @@ final class RunPages {
                         "Several costings are being worked out already: wait for one to end, then cost the job"
                                 + " again. What you changed is kept.")));
         boolean over = run.endsWithin(PATIENCE);
-        JobPages.see(ctx, over && planned(run) ? "/jobs/" + job.number() : "/runs/" + run.number());
+        Requests.see(ctx, over && planned(run) ? "/jobs/" + job.number() : "/runs/" + run.number());
     }
 
     private static boolean planned(Runs.Run run) {
@@ -65,7 +65,7 @@ final class RunPages {
         Runs.Run run = find(ctx);
         String job = "/jobs/" + run.job().number();
         if (run.over() && planned(run)) {
-            JobPages.see(ctx, job);
+            Requests.see(ctx, job);
             return;
         }
         html.render(
@@ -120,6 +120,6 @@ final class RunPages {
         Runs.Run run = find(ctx);
         run.stop();
         run.endsWithin(STOPPING);
-        JobPages.see(ctx, "/runs/" + run.number());
+        Requests.see(ctx, "/runs/" + run.number());
     }
 }

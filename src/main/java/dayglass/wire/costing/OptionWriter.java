@@ -51,13 +51,13 @@ public final class OptionWriter {
     }
 
     /** How many of each slot, by the slot's name. */
-    static Json covers(Map<String, Integer> covers) {
+    public static Json covers(Map<String, Integer> covers) {
         Json.Members members = Json.object();
         new TreeMap<>(covers).forEach((slot, count) -> members.put(slot, count));
         return members.build();
     }
 
-    static List<Json> spans(List<DateRange> spans) {
+    public static List<Json> spans(List<DateRange> spans) {
         return spans.stream().map(span -> (Json) span(span).build()).toList();
     }
 

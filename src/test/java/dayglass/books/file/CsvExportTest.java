@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import dayglass.books.CostingFixtures;
 import dayglass.books.CostingFixtures.Costed;
 import dayglass.books.CostingLines;
+import dayglass.sheet.FormulaGuard;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.StringReader;

@@ -9,6 +9,7 @@ import dayglass.books.CostingFixtures;
 import dayglass.books.CostingFixtures.Costed;
 import dayglass.books.CostingLines;
 import dayglass.books.PayableLine;
+import dayglass.sheet.SheetText;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;

@@ -188,7 +188,7 @@ class CostingApiTest extends OneServer {
         Reply one = served.post("/api/jobs/import", Served.example("08-buy-beats-rent"));
         Reply other = served.post("/api/jobs/import", Served.example("08-buy-beats-rent"));
         assertFalse(one.id() == other.id());
-        for (String member : Set.of("rateCards", "purchaseOffers", "ownedUnits")) {
+        for (String member : Set.of("rateCards", "purchaseOffers", "units")) {
             assertEquals(one.json().get(member), other.json().get(member), member);
         }
     }
@@ -200,7 +200,7 @@ class CostingApiTest extends OneServer {
         JsonNode units = JSON.readTree(
                 "[{\"id\": \"unit-a\", \"covers\": {\"x\": 1}}, {\"id\": \"unit-b\", \"covers\": {\"x\": 1}}]");
         request.set("owned", units);
-        served.post("/api/owned-units", "{\"tag\": \"unit-b\", \"covers\": {\"x\": 2}}");
+        served.post("/api/units", "{\"tag\": \"unit-b\", \"covers\": {\"x\": 2}}");
         ((ObjectNode) request.at("/rentals/0")).put("supplier", "A house of its own");
         String before = served.get("/api/suppliers?limit=200").text();
         Reply refused = served.post("/api/jobs/import", request.toString());
@@ -208,7 +208,7 @@ class CostingApiTest extends OneServer {
         assertEquals("/owned/1/id", refused.json().at("/faults/0/pointer").asString());
         assertEquals(1, refused.json().get("faults").size());
         assertEquals(before, served.get("/api/suppliers?limit=200").text());
-        assertFalse(served.get("/api/owned-units?limit=200").text().contains("unit-a"));
+        assertFalse(served.get("/api/units?limit=200").text().contains("unit-a"));
         assertFalse(served.get("/api/jobs?limit=200").text().contains("A job of its own"));
     }
 

@@ -49,8 +49,14 @@ class ResourceTest {
     }
 
     private void createAll() {
-        for (String path :
-                List.of("/api/suppliers", "/api/rate-cards", "/api/purchase-offers", "/api/owned-units", "/api/jobs")) {
+        for (String path : List.of(
+                "/api/suppliers",
+                "/api/rate-cards",
+                "/api/purchase-offers",
+                "/api/lens-models",
+                "/api/units",
+                "/api/lens-sets",
+                "/api/jobs")) {
             Reply created = served.post(path, example(path));
             assertEquals(201, created.status(), created.text());
             assertEquals(path + "/1", created.header("Location").orElseThrow());
@@ -61,7 +67,13 @@ class ResourceTest {
     @Test
     void whatIsCreatedIsReadBackAsItWasSent() {
         createAll();
-        for (String path : List.of("/api/rate-cards", "/api/purchase-offers", "/api/owned-units", "/api/jobs")) {
+        for (String path : List.of(
+                "/api/rate-cards",
+                "/api/purchase-offers",
+                "/api/lens-models",
+                "/api/units",
+                "/api/lens-sets",
+                "/api/jobs")) {
             JsonNode sent = tools.jackson.databind.json.JsonMapper.shared().readTree(example(path));
             JsonNode read = served.get(path + "/1").json();
             sent.properties().forEach(member -> assertEquals(member.getValue(), read.get(member.getKey()), path));
@@ -74,7 +86,13 @@ class ResourceTest {
     @Test
     void whatIsChangedCarriesANewVersion() {
         createAll();
-        for (String path : List.of("/api/rate-cards", "/api/purchase-offers", "/api/owned-units", "/api/jobs")) {
+        for (String path : List.of(
+                "/api/rate-cards",
+                "/api/purchase-offers",
+                "/api/lens-models",
+                "/api/units",
+                "/api/lens-sets",
+                "/api/jobs")) {
             Reply changed = served.put(path + "/1", example(path), "If-Match", "\"1\"");
             assertEquals(200, changed.status(), changed.text());
             assertEquals("\"2\"", changed.etag());
@@ -89,8 +107,11 @@ class ResourceTest {
         assertRefused(served.delete("/api/suppliers/1", "If-Match", "*"), 409, "still-used", "rate card 1");
         assertRefused(served.delete("/api/rate-cards/1", "If-Match", "*"), 409, "still-used", "job 1");
         assertRefused(served.delete("/api/purchase-offers/1", "If-Match", "*"), 409, "still-used", "job 1");
-        assertRefused(served.delete("/api/owned-units/1", "If-Match", "*"), 409, "still-used", "job 1");
-        for (String path : List.of("jobs", "owned-units", "purchase-offers", "rate-cards", "suppliers")) {
+        assertRefused(served.delete("/api/units/1", "If-Match", "*"), 409, "still-used", "job 1");
+        assertRefused(served.delete("/api/units/1", "If-Match", "*"), 409, "still-used", "set Heron set");
+        assertRefused(served.delete("/api/lens-models/1", "If-Match", "*"), 409, "still-used", "unit 1");
+        assertRefused(served.delete("/api/lens-sets/1", "If-Match", "*"), 409, "still-used", "history");
+        for (String path : List.of("jobs", "purchase-offers", "rate-cards", "suppliers")) {
             assertEquals(
                     204,
                     served.delete("/api/" + path + "/1", "If-Match", "\"1\"").status());
@@ -191,7 +212,7 @@ class ResourceTest {
         createAll();
         assertRefused(served.post("/api/suppliers", example("/api/suppliers")), 409, "already-there", "Supplier 1");
         assertRefused(served.post("/api/rate-cards", example("/api/rate-cards")), 409, "already-there", "2027-01-01");
-        assertRefused(served.post("/api/owned-units", example("/api/owned-units")), 409, "already-there", "unit-0007");
+        assertRefused(served.post("/api/units", example("/api/units")), 409, "already-there", "unit-0007");
         served.post("/api/suppliers", "{\"name\": \"b\"}");
         assertEquals(
                 409,

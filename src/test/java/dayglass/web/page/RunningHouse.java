@@ -3,6 +3,7 @@ package dayglass.web.page;
 import dayglass.app.Rooms;
 import dayglass.web.WebServer;
 import dayglass.web.api.house.WhoIsThere;
+import dayglass.web.page.shelf.ShelfPages;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
@@ -35,7 +36,10 @@ final class RunningHouse implements AutoCloseable {
                 rooms.household());
         server = WebServer.start(
                 new WebServer.Binding(WebServer.Binding.LOOPBACK, 0),
-                List.of(new WhoIsThere(rooms.household())::addTo, routes -> Pages.route(routes, sources)));
+                List.of(
+                        new WhoIsThere(rooms.household())::addTo,
+                        routes -> Pages.route(routes, sources),
+                        routes -> ShelfPages.route(routes, rooms.shelf(), rooms.shelfImport(), rooms.household())));
     }
 
     String address(String path) {

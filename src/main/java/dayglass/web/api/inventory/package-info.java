@@ -1,4 +1,4 @@
-/** REST resources of {@link dayglass.inventory}: owned units. */
+/** REST resources of {@link dayglass.inventory}: lens models, units, sets with their history, and the import of tables. */
 @NullMarked
 package dayglass.web.api.inventory;
 

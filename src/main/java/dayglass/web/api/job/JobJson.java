@@ -7,11 +7,12 @@ import dayglass.catalogue.PurchaseOffer;
 import dayglass.catalogue.RateCard;
 import dayglass.cost.Schedule;
 import dayglass.cost.plan.Question;
-import dayglass.inventory.OwnedUnit;
+import dayglass.inventory.LensSet;
+import dayglass.inventory.Unit;
 import dayglass.job.Job;
-import dayglass.web.api.Ids;
 import dayglass.wire.Decimals;
 import dayglass.wire.Fields;
+import dayglass.wire.Ids;
 import dayglass.wire.Json;
 import dayglass.wire.Read;
 import dayglass.wire.Reader;
@@ -56,11 +57,13 @@ final class JobJson {
                 fields.optional("rateCards", Readers.distinct(Ids.id(RateCard.Id::new)), List.of());
         Read<List<PurchaseOffer.Id>> offers =
                 fields.optional("purchaseOffers", Readers.distinct(Ids.id(PurchaseOffer.Id::new)), List.of());
-        Read<List<OwnedUnit.Id>> units =
-                fields.optional("ownedUnits", Readers.distinct(Ids.id(OwnedUnit.Id::new)), List.of());
+        Read<List<Unit.Id>> units = fields.optional("units", Readers.distinct(Ids.id(Unit.Id::new)), List.of());
+        Read<List<LensSet.Id>> sets = fields.optional("lensSets", Readers.distinct(Ids.id(LensSet.Id::new)), List.of());
         Read<List<String>> leftOut = fields.optional("leftOut", Readers.distinct(Readers.name()), List.of());
-        boolean good = cards.isGood() && offers.isGood() && units.isGood() && leftOut.isGood();
-        return good ? Read.good(new Job.Sources(cards.get(), offers.get(), units.get(), leftOut.get())) : Read.bad();
+        boolean good = cards.isGood() && offers.isGood() && units.isGood() && sets.isGood() && leftOut.isGood();
+        return good
+                ? Read.good(new Job.Sources(cards.get(), offers.get(), units.get(), sets.get(), leftOut.get()))
+                : Read.bad();
     }
 
     static void write(Json.Members members, Job job) {
@@ -72,7 +75,8 @@ final class JobJson {
                 .put("needs", CostingRequestWriter.needs(job.needs()))
                 .put("rateCards", Ids.list(job.sources().rateCards()))
                 .put("purchaseOffers", Ids.list(job.sources().purchaseOffers()))
-                .put("ownedUnits", Ids.list(job.sources().ownedUnits()))
+                .put("units", Ids.list(job.sources().units()))
+                .put("lensSets", Ids.list(job.sources().lensSets()))
                 .put("leftOut", Json.texts(job.sources().leftOut()));
     }
 }

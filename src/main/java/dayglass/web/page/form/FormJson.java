@@ -15,14 +15,30 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
- * Between a form and the JSON it stands for. Blank fields are left out, rows that are blank altogether too. Two kinds of
- * fields stand for more than one value: a list of words is one field with commas between them, and what is covered is
- * rows of a slot and a count.
+ * Between a form and the JSON it stands for. Blank fields are left out, rows that are blank altogether too. Three kinds
+ * of fields stand for more than one value: a list of words is one field with commas between them, a list of phrases one
+ * with a line each, and what is covered is rows of a slot and a count.
  */
 public final class FormJson {
-    private static final Set<String> WHOLE =
-            Set.of("count", "copies", "days", "afterDays", "fromDays", "termMonths", "months", "everyMonths");
-    private static final String WORDS = "on";
+    private static final Set<String> WHOLE = Set.of(
+            "count",
+            "copies",
+            "days",
+            "afterDays",
+            "fromDays",
+            "termMonths",
+            "months",
+            "everyMonths",
+            "modelId",
+            "weightG",
+            "irisBlades",
+            "flare",
+            "outOfFocusShape",
+            "distortion",
+            "edgeSharpness",
+            "colour");
+    private static final Pattern WORDS = Pattern.compile("/addOns/[0-9]+/on");
+    private static final Set<String> LINES = Set.of("/mounts", "/tags", "/accessories", "/cautions");
     private static final String COVERS = "covers";
     private static final Pattern NUMBER = Pattern.compile("[0-9]{1,9}");
     private static final Pattern ROW = Pattern.compile("(/.*)/([0-9]{1,9})/([^/]*)");
@@ -73,13 +89,20 @@ public final class FormJson {
 
     private static Json leaf(String name, String value) {
         String last = name.substring(name.lastIndexOf('/') + 1);
-        if (last.equals(WORDS)) {
-            return Json.texts(Stream.of(value.split(",", -1))
-                    .map(String::strip)
-                    .filter(word -> !word.isEmpty())
-                    .toList());
+        if (WORDS.matcher(name).matches()) {
+            return texts(value.split(",", -1));
+        }
+        if (LINES.contains(name)) {
+            return texts(value.split("\\R", -1));
         }
         return WHOLE.contains(last) && WHOLE_NUMBER.matcher(value).matches() ? new Json.Num(value) : Json.text(value);
+    }
+
+    private static Json texts(String[] parts) {
+        return Json.texts(Stream.of(parts)
+                .map(String::strip)
+                .filter(word -> !word.isEmpty())
+                .toList());
     }
 
     /** The fields of a JSON object of the contract, by their pointers. */
@@ -98,11 +121,11 @@ public final class FormJson {
             }
         } else if (json instanceof Json.Obj object) {
             object.members().forEach((name, value) -> flatten(pointer + "/" + name, value, values));
-        } else if (json instanceof Json.Arr list && pointer.endsWith("/" + WORDS)) {
+        } else if (json instanceof Json.Arr list && (WORDS.matcher(pointer).matches() || LINES.contains(pointer))) {
             values.put(
                     pointer,
                     String.join(
-                            ", ",
+                            LINES.contains(pointer) ? "\n" : ", ",
                             list.entries().stream()
                                     .map(each -> ((Json.Text) each).value())
                                     .toList()));

@@ -185,7 +185,9 @@ class HouseApiTest {
                 .get("paths")
                 .get(path)
                 .at("/post/requestBody/content/application~1json/example")
-                .toString();
+                .toString()
+                // A unit that was in a set stays for the sake of the set's history.
+                .replace("\"members\":[1]", "\"members\":[]");
     }
 
     @Test
@@ -194,10 +196,18 @@ class HouseApiTest {
                 "/api/suppliers", "supplier",
                 "/api/rate-cards", "rate card",
                 "/api/purchase-offers", "purchase offer",
-                "/api/owned-units", "owned unit",
+                "/api/lens-models", "lens model",
+                "/api/units", "unit",
+                "/api/lens-sets", "set",
                 "/api/jobs", "job");
-        List<String> paths =
-                List.of("/api/suppliers", "/api/rate-cards", "/api/purchase-offers", "/api/owned-units", "/api/jobs");
+        List<String> paths = List.of(
+                "/api/suppliers",
+                "/api/rate-cards",
+                "/api/purchase-offers",
+                "/api/lens-models",
+                "/api/units",
+                "/api/lens-sets",
+                "/api/jobs");
         paths.forEach(path -> assertEquals(201, served.post(path, example(path)).status(), path));
         paths.forEach(path -> assertEquals(
                 200, served.put(path + "/1", example(path), "If-Match", "*").status(), path));
@@ -231,7 +241,7 @@ class HouseApiTest {
         for (int number = 1; number <= 3; number++) {
             served.post("/api/suppliers", "{\"name\": \"house " + number + "\"}");
         }
-        served.post("/api/owned-units", example("/api/owned-units"));
+        served.post("/api/lens-models", example("/api/lens-models"));
         JsonNode first = served.get("/api/changes?noun=supplier&limit=2").json();
         JsonNode second = served.get(first.get("next").asString()).json();
         assertEquals(2, first.get("items").size());

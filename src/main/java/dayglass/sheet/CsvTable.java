@@ -1,4 +1,4 @@
-package dayglass.books.file;
+package dayglass.sheet;
 
 import de.siegmar.fastcsv.writer.CsvWriter;
 import de.siegmar.fastcsv.writer.LineDelimiter;
@@ -11,11 +11,11 @@ import java.util.List;
  * A table as CSV by RFC 4180 in UTF-8 without a byte order mark: a header, then rows and nothing else. Dates are ISO
  * 8601, amounts plain decimals with all the currency's decimals.
  */
-final class CsvTable {
+public final class CsvTable {
     private CsvTable() {}
 
     /** Writes the table and leaves the stream open. */
-    static <L> void write(LineTable<L> table, OutputStream out) throws IOException {
+    public static <L> void write(SheetTable<L> table, OutputStream out) throws IOException {
         // Flushed, not closed: the stream is the caller's.
         CsvWriter csv = CsvWriter.builder().lineDelimiter(LineDelimiter.CRLF).build(out, StandardCharsets.UTF_8);
         csv.writeRecord(table.columns().stream()
@@ -27,21 +27,24 @@ final class CsvTable {
         csv.flush();
     }
 
-    private static <L> List<String> texts(LineTable<L> table, L row) {
+    private static <L> List<String> texts(SheetTable<L> table, L row) {
         return table.columns().stream()
                 .map(column -> text(column.cell().apply(row)))
                 .toList();
     }
 
-    private static String text(LineTable.Cell cell) {
-        if (cell instanceof LineTable.Text text) {
+    private static String text(SheetTable.Cell cell) {
+        if (cell instanceof SheetTable.Text text) {
             return FormulaGuard.harmless(text.text());
         }
-        if (cell instanceof LineTable.Day day) {
+        if (cell instanceof SheetTable.Day day) {
             return day.date().toString();
         }
-        if (cell instanceof LineTable.Amount amount) {
+        if (cell instanceof SheetTable.Amount amount) {
             return amount.money().amount();
+        }
+        if (cell instanceof SheetTable.PlainNumber number) {
+            return number.value().toPlainString();
         }
         return "";
     }

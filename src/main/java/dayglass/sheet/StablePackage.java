@@ -1,4 +1,4 @@
-package dayglass.books.file;
+package dayglass.sheet;
 
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;

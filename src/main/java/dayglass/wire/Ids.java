@@ -1,9 +1,6 @@
-package dayglass.web.api;
+package dayglass.wire;
 
 import dayglass.base.Id;
-import dayglass.wire.Json;
-import dayglass.wire.Read;
-import dayglass.wire.Reader;
 import java.util.List;
 import java.util.function.LongFunction;
 import java.util.regex.Pattern;

@@ -1,4 +1,4 @@
-package dayglass.books.file;
+package dayglass.sheet;
 
 import java.io.ByteArrayInputStream;
 import java.io.IOException;

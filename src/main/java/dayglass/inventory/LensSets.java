@@ -1,0 +1,17 @@
+package dayglass.inventory;
+
+import dayglass.base.Stored;
+import dayglass.base.VersionedCollection;
+import java.util.List;
+import java.util.Optional;
+
+/** Every set on the shelf; names are unique, and a unit is in one set at most. */
+public interface LensSets extends VersionedCollection<LensSet.Id, LensSet> {
+    Optional<Stored<LensSet.Id, LensSet>> named(String name);
+
+    /** The set that a unit is in now. */
+    Optional<Stored<LensSet.Id, LensSet>> holding(Unit.Id unit);
+
+    /** Who was in it from when to when, by the time of joining. */
+    List<LensSet.Membership> history(LensSet.Id set);
+}

@@ -1,0 +1,11 @@
+/**
+ * The shelf's records as JSON: lens models, units and sets, written alike in REST, in the database, in forms and in
+ * tables that come in and go out.
+ *
+ * <p>What a record means belongs in {@code catalogue} and {@code inventory}; requests and rows belong in {@code web}
+ * and {@code storage}.
+ */
+@NullMarked
+package dayglass.shelf;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,180 @@
+package dayglass.web.api.inventory;
+
+import dayglass.base.Fault;
+import dayglass.base.Outcome;
+import dayglass.sheet.CsvText;
+import dayglass.shelf.table.ImportReport;
+import dayglass.shelf.table.ShelfImport;
+import dayglass.web.api.Replies;
+import dayglass.web.api.Requests;
+import dayglass.web.error.Refusal;
+import dayglass.wire.Fields;
+import dayglass.wire.Json;
+import dayglass.wire.Read;
+import dayglass.wire.Reader;
+import dayglass.wire.Readers;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** {@code /api/shelf/import}. */
+public final class ShelfImportApi {
+    private static final int MOST_COLUMNS = 1_000;
+
+    private final ShelfImport tables;
+
+    public ShelfImportApi(ShelfImport tables) {
+        this.tables = tables;
+    }
+
+    public void addTo(RoutesConfig routes) {
+        routes.post("/api/shelf/import", this::bringIn);
+    }
+
+    private void bringIn(Context ctx) {
+        Requests.onlyParameters(ctx, "preview");
+        boolean preview = preview(ctx);
+        ShelfImport.Table table = Requests.body(ctx, Fields.object(ShelfImportApi::table));
+        Outcome<ImportReport> outcome = preview ? tables.preview(table) : tables.bringIn(table);
+        ImportReport report = outcome.fold(made -> made, problem -> {
+            throw Refusal.of(problem);
+        });
+        Replies.json(ctx, json(table.what(), report));
+    }
+
+    private static boolean preview(Context ctx) {
+        List<String> given = ctx.queryParams("preview");
+        if (given.isEmpty()) {
+            return false;
+        }
+        if (given.size() > 1 || !List.of("true", "false").contains(given.get(0))) {
+            throw Requests.badParameter("preview", "it must be given once, as true or false");
+        }
+        return given.get(0).equals("true");
+    }
+
+    private static Read<ShelfImport.Table> table(Fields fields) {
+        Map<String, ShelfImport.What> kinds = new LinkedHashMap<>();
+        for (ShelfImport.What what : ShelfImport.What.values()) {
+            kinds.put(what.word(), what);
+        }
+        Read<ShelfImport.What> what = fields.required("what", Readers.word(kinds));
+        Read<CsvText> text = fields.required("text", csv());
+        Read<Optional<Map<Integer, String>>> columns = fields.optional("columns", columns());
+        Read<Boolean> applyChanges = fields.optional("applyChanges", Readers.yesOrNo(), false);
+        return fields.build(() -> new ShelfImport.Table(what.get(), text.get(), columns.get(), applyChanges.get()));
+    }
+
+    private static Reader<CsvText> csv() {
+        return (json, place) -> {
+            Read<String> text = Readers.anyText().read(json, place);
+            if (!text.isGood()) {
+                return Read.bad();
+            }
+            return CsvText.read(text.get().getBytes(StandardCharsets.UTF_8))
+                    .fold(
+                            Read::good,
+                            problem -> place.fault(problem.faults().stream()
+                                    .map(Fault::message)
+                                    .findFirst()
+                                    .orElse(problem.detail())));
+        };
+    }
+
+    private static Reader<Map<Integer, String>> columns() {
+        Reader<Map.Entry<Integer, String>> column = Fields.object(fields -> {
+            Read<Integer> number = fields.required("number", Readers.whole(1, MOST_COLUMNS));
+            Read<String> field = fields.required("field", Readers.name());
+            return fields.build(() -> Map.entry(number.get(), field.get()));
+        });
+        return (json, place) -> {
+            Read<List<Map.Entry<Integer, String>>> entries =
+                    Readers.list(column).read(json, place);
+            if (!entries.isGood()) {
+                return Read.bad();
+            }
+            Map<Integer, String> columns = new LinkedHashMap<>();
+            for (int at = 0; at < entries.get().size(); at++) {
+                Map.Entry<Integer, String> entry = entries.get().get(at);
+                if (columns.putIfAbsent(entry.getKey(), entry.getValue()) != null) {
+                    return place.entry(at).member("number").fault("is given twice: keep one");
+                }
+            }
+            return Read.good(columns);
+        };
+    }
+
+    private static Json json(ShelfImport.What what, ImportReport report) {
+        return Json.object()
+                .put("preview", report.preview())
+                .put("what", what.word())
+                .put("separator", String.valueOf(report.separator()))
+                .put(
+                        "columns",
+                        Json.list(report.columns().stream()
+                                .map(ShelfImportApi::column)
+                                .toList()))
+                .put(
+                        "added",
+                        Json.list(report.added().stream()
+                                .map(ShelfImportApi::added)
+                                .toList()))
+                .put(
+                        "changed",
+                        Json.list(report.changed().stream()
+                                .map(ShelfImportApi::changed)
+                                .toList()))
+                .put("unchanged", report.unchanged())
+                .put(
+                        "faulty",
+                        Json.list(report.faulty().stream()
+                                .map(ShelfImportApi::bad)
+                                .toList()))
+                .put(
+                        "done",
+                        Json.object()
+                                .put("added", report.done().added())
+                                .put("changed", report.done().changed())
+                                .build())
+                .build();
+    }
+
+    private static Json column(ImportReport.Column column) {
+        Json.Members members = Json.object().put("number", column.number()).put("heading", column.heading());
+        column.field().ifPresent(field -> members.put("field", field));
+        return members.build();
+    }
+
+    private static Json added(ImportReport.Added added) {
+        return Json.object().put("line", added.line()).put("name", added.name()).build();
+    }
+
+    private static Json changed(ImportReport.Changed changed) {
+        return Json.object()
+                .put("line", changed.line())
+                .put("name", changed.name())
+                .put(
+                        "fields",
+                        Json.list(changed.fields().stream()
+                                .map(each -> Json.object()
+                                        .put("field", each.field())
+                                        .put("before", each.before())
+                                        .put("after", each.after())
+                                        .build())
+                                .toList()))
+                .build();
+    }
+
+    private static Json bad(ImportReport.Bad bad) {
+        return Json.object()
+                .put("line", bad.line())
+                .put("column", bad.column())
+                .put("heading", bad.heading())
+                .put("message", bad.message())
+                .build();
+    }
+}

@@ -1,0 +1,72 @@
+package dayglass.web.page.shelf;
+
+import dayglass.base.Stored;
+import dayglass.catalogue.LensModel;
+import dayglass.inventory.Shelf;
+import dayglass.inventory.Unit;
+import dayglass.shelf.UnitJson;
+import dayglass.web.page.Html;
+import dayglass.web.page.Requests;
+import dayglass.web.page.form.Choice;
+import dayglass.web.page.form.Form;
+import dayglass.web.page.form.FormJson;
+import dayglass.wire.Json;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** One unit with all its facts. */
+final class UnitPages extends RecordPages<Unit.Id, Unit> {
+    private final Shelf shelf;
+
+    UnitPages(Shelf shelf, Html html) {
+        super(html, new Kind<>("/shelf/units", "/shelf", shelf.units(), Unit.Id::new, UnitJson.reader()));
+        this.shelf = shelf;
+    }
+
+    @Override
+    String template() {
+        return "unit.jte";
+    }
+
+    @Override
+    String name(Unit facts) {
+        return "the unit " + facts.tag();
+    }
+
+    @Override
+    Form ordered(Form sent) {
+        return FormJson.compact(sent);
+    }
+
+    @Override
+    Json json(Form form) {
+        return FormJson.read(form);
+    }
+
+    @Override
+    Form form(Unit facts) {
+        return FormJson.form(UnitJson.write(facts));
+    }
+
+    @Override
+    Map<String, Object> model(Optional<Stored<Unit.Id, Unit>> stored, Form form) {
+        return Map.of(
+                "page", stored.map(unit -> UnitView.of(shelf, unit)).orElse(UnitView.NEW),
+                "models", models(),
+                "form", form);
+    }
+
+    private List<Choice> models() {
+        Stream<Choice> known = Requests.all(shelf.models()).stream()
+                .sorted(Comparator.comparing(model -> name(model.facts())))
+                .map(model -> new Choice(String.valueOf(model.id().number()), name(model.facts())));
+        return Stream.concat(Stream.of(new Choice("", "not said")), known).toList();
+    }
+
+    private static String name(LensModel model) {
+        return model.maker() + " " + model.name();
+    }
+}
