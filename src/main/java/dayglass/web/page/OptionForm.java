@@ -95,7 +95,7 @@ final class OptionForm {
             }
         }
         Job.Sources before = job.sources();
-        return JobPages.withSources(
+        return JobOptionPages.withSources(
                 job,
                 new Job.Sources(
                         before.rateCards(), before.purchaseOffers(), before.units(), before.lensSets(), leftOut));

@@ -441,6 +441,20 @@ class PagesOverHttpTest {
         assertFalse(get("/costings/1/lines.csv", "text/csv").body().contains("4410"), "and can be taken back");
     }
 
+    @Test
+    void whatIsConsideredAlreadyStaysWhenItIsChosenOnceMore() throws Exception {
+        makeJob("Long Pier");
+        makeCard();
+        assertEquals(
+                303,
+                send("/jobs/1/consider", Map.of("version", "1", "other", "card/1"))
+                        .statusCode());
+        assertEquals(
+                303,
+                send("/jobs/1/consider", Map.of("version", "2", "other", "card/1"))
+                        .statusCode());
+    }
+
     private void costedJob() throws Exception {
         String request = "{\"job\": \"Long Pier\", \"currency\": \"EUR\","
                 + " \"schedule\": [{\"from\": \"2027-06-07\", \"use\": \"shoot\"}],"
