@@ -101,11 +101,6 @@ public final class CostCodesApi {
     }
 
     private static Refusal stale(Stored<Job.Id, JobCodes> current) {
-        return new Refusal(
-                        ProblemKind.STALE,
-                        "The cost codes of this job are at version " + current.version()
-                                + ", shown as \"current\"; base the change on that.",
-                        Json.object().put("current", show(current)).build())
-                .withHeader("ETag", IfMatch.tag(current.version()));
+        return IfMatch.stale("The cost codes of this job are", current.version(), show(current));
     }
 }

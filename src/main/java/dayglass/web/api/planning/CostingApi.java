@@ -15,7 +15,6 @@ import dayglass.web.api.Replies;
 import dayglass.web.api.Requests;
 import dayglass.web.error.ProblemKind;
 import dayglass.web.error.Refusal;
-import dayglass.wire.Json;
 import dayglass.wire.costing.CostingProblems;
 import dayglass.wire.costing.CostingRequestReader;
 import io.javalin.config.RoutesConfig;
@@ -104,14 +103,7 @@ public final class CostingApi {
         Requests.onlyParameters(ctx);
         Stored<KeptCosting.Id, KeptCosting> costing = find(Requests.pathId(ctx));
         if (!IfMatch.of(ctx).matches(costing.version())) {
-            throw new Refusal(
-                            ProblemKind.STALE,
-                            "This costing is at version " + costing.version()
-                                    + ", shown as \"current\"; it never has another.",
-                            Json.object()
-                                    .put("current", CostingJson.whole(costing))
-                                    .build())
-                    .withHeader("ETag", IfMatch.tag(costing.version()));
+            throw IfMatch.stale("This costing is", costing.version(), CostingJson.whole(costing));
         }
         done(costings.remove(costing.id()));
         ctx.status(204);
