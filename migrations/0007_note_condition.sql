@@ -33,6 +33,8 @@ CREATE TABLE condition_picture (
   UNIQUE (condition_note_id, place)
 ) STRICT;
 
+CREATE INDEX condition_picture_by_sha256 ON condition_picture (sha256);
+
 CREATE TRIGGER condition_note_never_changes BEFORE UPDATE ON condition_note
 BEGIN SELECT RAISE(ABORT, 'a condition note is never changed'); END;
 CREATE TRIGGER condition_note_is_never_removed BEFORE DELETE ON condition_note

@@ -289,6 +289,70 @@ function watchRun(run) {
   setTimeout(ask, 700);
 }
 
+/* Pictures of a note: dropped, pasted, taken or chosen, and shown before they are sent. */
+function pictureField(form) {
+  const field = form.querySelector("#f-pictures");
+  const camera = form.querySelector("#f-camera");
+  const zone = form.querySelector("[data-drop]");
+  const list = form.querySelector(".chosen");
+  let files = [];
+
+  function show() {
+    const all = new DataTransfer();
+    files.forEach(file => all.items.add(file));
+    field.files = all.files;
+    list.querySelectorAll("img").forEach(image => URL.revokeObjectURL(image.src));
+    list.replaceChildren(...files.map((file, at) => {
+      const entry = document.createElement("li");
+      const image = document.createElement("img");
+      image.src = URL.createObjectURL(file);
+      image.alt = file.name;
+      const leave = document.createElement("button");
+      leave.type = "button";
+      leave.className = "quiet";
+      leave.textContent = "Leave out";
+      leave.setAttribute("aria-label", "Leave out " + file.name);
+      leave.addEventListener("click", () => {
+        files.splice(at, 1);
+        show();
+        field.focus();
+      });
+      entry.append(image, leave);
+      return entry;
+    }));
+  }
+
+  function take(more) {
+    files = files.concat(Array.from(more).filter(file => file.type.startsWith("image/")));
+    show();
+  }
+
+  field.addEventListener("change", () => {
+    files = Array.from(field.files);
+    show();
+  });
+  camera.addEventListener("change", () => {
+    take(camera.files);
+    camera.value = "";
+  });
+  zone.addEventListener("dragover", event => {
+    event.preventDefault();
+    zone.dataset.over = "";
+  });
+  zone.addEventListener("dragleave", () => delete zone.dataset.over);
+  zone.addEventListener("drop", event => {
+    event.preventDefault();
+    delete zone.dataset.over;
+    take(event.dataTransfer.files);
+  });
+  form.addEventListener("paste", event => {
+    if (event.clipboardData.files.length > 0) {
+      event.preventDefault();
+      take(event.clipboardData.files);
+    }
+  });
+}
+
 /* A form that was sent cannot be sent twice. */
 addEventListener("submit", event => {
   const form = event.target;
@@ -307,4 +371,8 @@ if (schedule) {
 const run = document.getElementById("run");
 if (run) {
   watchRun(run);
+}
+const pictures = document.querySelector("form[data-pictures]");
+if (pictures) {
+  pictureField(pictures);
 }

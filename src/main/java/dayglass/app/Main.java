@@ -27,6 +27,7 @@ import picocli.CommandLine.IVersionProvider;
             "  dayglass demo                          the main job on an invented one",
             "  dayglass serve                         pages and REST at http://127.0.0.1:8080/",
             "  dayglass import job.json               a request becomes a stored job",
+            "  dayglass backup --to FOLDER            the database and every picture, also while it is served",
             "  dayglass help cost                     what a request holds, and the exit statuses"
         },
         subcommands = CommandLine.HelpCommand.class)
@@ -35,6 +36,8 @@ public final class Main {
 
     public static void main(String[] arguments) {
         long startedNanos = System.nanoTime();
+        // Pictures are drawn, never shown in a window.
+        System.setProperty("java.awt.headless", "true");
         System.exit(run(Terminal.ofProcess(), startedNanos, arguments));
     }
 
@@ -52,6 +55,7 @@ public final class Main {
                 .addSubcommand(new ServeCommand(terminal))
                 .addSubcommand(new ImportCommand(terminal))
                 .addSubcommand(new ExportCommand(terminal))
+                .addSubcommand(new BackupCommand(terminal))
                 .setOut(new PrintWriter(terminal.out(), true, StandardCharsets.UTF_8))
                 .setErr(new PrintWriter(terminal.err(), true, StandardCharsets.UTF_8))
                 .setCaseInsensitiveEnumValuesAllowed(true)

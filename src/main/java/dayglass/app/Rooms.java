@@ -6,6 +6,10 @@ import dayglass.house.Household;
 import dayglass.house.Person;
 import dayglass.house.WhoActs;
 import dayglass.inventory.Shelf;
+import dayglass.inventory.condition.ConditionNotes;
+import dayglass.inventory.condition.NoteCondition;
+import dayglass.inventory.condition.Notebook;
+import dayglass.inventory.picture.Pictures;
 import dayglass.job.Jobs;
 import dayglass.planning.CopyJob;
 import dayglass.planning.Costings;
@@ -25,10 +29,13 @@ import dayglass.storage.catalogue.JooqRateCards;
 import dayglass.storage.catalogue.JooqSuppliers;
 import dayglass.storage.house.JooqChanges;
 import dayglass.storage.house.JooqHouseSettings;
+import dayglass.storage.house.JooqKeyedAnswers;
 import dayglass.storage.house.JooqPeople;
 import dayglass.storage.inventory.JooqLensSets;
 import dayglass.storage.inventory.JooqUnits;
+import dayglass.storage.inventory.condition.JooqConditionNotes;
 import dayglass.storage.job.JooqJobs;
+import dayglass.storage.picture.PictureFolder;
 import dayglass.storage.planning.JooqCostings;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -50,8 +57,9 @@ public final class Rooms implements AutoCloseable {
     private final OptionSources sources;
     private final JobCostCodes costCodes;
     private final Household household;
+    private final Notebook notebook;
 
-    private Rooms(Database database, WhoActs whoActs, Clock clock) {
+    private Rooms(Database database, Pictures pictures, WhoActs whoActs, Clock clock) {
         this.database = database;
         this.clock = clock;
         this.engine = new Engine(Main.version(), clock);
@@ -70,7 +78,10 @@ public final class Rooms implements AutoCloseable {
                 JooqHouseSettings.opened(database, region(clock.getZone())),
                 new JooqPeople(database),
                 new JooqChanges(database),
-                whoActs);
+                whoActs,
+                new JooqKeyedAnswers(database, clock));
+        ConditionNotes notes = new JooqConditionNotes(database);
+        this.notebook = new Notebook(notes, pictures, new NoteCondition(notes, pictures, whoActs, clock));
     }
 
     /** The house keeps time by a region, as offsets alone do not know when clocks change. */
@@ -86,7 +97,11 @@ public final class Rooms implements AutoCloseable {
     public static Rooms open(Path databaseFile, Clock clock) {
         quietLogs();
         WhoActs whoActs = new WhoActs(new Person.Id(1));
-        return new Rooms(Database.open(databaseFile, new Recording(whoActs, clock)), whoActs, clock);
+        return new Rooms(
+                Database.open(databaseFile, new Recording(whoActs, clock)),
+                PictureFolder.beside(databaseFile),
+                whoActs,
+                clock);
     }
 
     /** The libraries tell every step of theirs; people are told what goes wrong. */
@@ -132,6 +147,10 @@ public final class Rooms implements AutoCloseable {
 
     public Household household() {
         return household;
+    }
+
+    public Notebook notebook() {
+        return notebook;
     }
 
     public ResolveJob resolveJob() {

@@ -11,6 +11,7 @@ import dayglass.web.api.house.PersonApi;
 import dayglass.web.api.house.WhoIsThere;
 import dayglass.web.api.inventory.ShelfApi;
 import dayglass.web.api.inventory.ShelfImportApi;
+import dayglass.web.api.inventory.condition.NoteApi;
 import dayglass.web.api.job.JobApi;
 import dayglass.web.api.optics.FitApi;
 import dayglass.web.api.planning.CostingApi;
@@ -18,6 +19,7 @@ import dayglass.web.page.Html;
 import dayglass.web.page.PageSources;
 import dayglass.web.page.Pages;
 import dayglass.web.page.house.HousePages;
+import dayglass.web.page.shelf.NotePages;
 import dayglass.web.page.shelf.ShelfPages;
 import dayglass.web.reference.ReferencePage;
 import io.javalin.config.RoutesConfig;
@@ -35,8 +37,14 @@ public final class ServerRoutes {
                 routes -> api(rooms, routes),
                 ReferencePage::addTo,
                 routes -> Pages.route(routes, pageSources(rooms)),
-                new HousePages(rooms.household(), new Html(rooms.household()))::route,
-                routes -> ShelfPages.route(routes, rooms.shelf(), rooms.shelfImport(), rooms.household()));
+                routes -> housePages(rooms, routes));
+    }
+
+    private static void housePages(Rooms rooms, RoutesConfig routes) {
+        Html html = new Html(rooms.household());
+        new HousePages(rooms.household(), html).route(routes);
+        ShelfPages.route(routes, rooms.shelf(), rooms.shelfImport(), rooms.household());
+        new NotePages(rooms.notebook(), rooms.household(), html).route(routes);
     }
 
     private static void api(Rooms rooms, RoutesConfig routes) {
@@ -46,6 +54,7 @@ public final class ServerRoutes {
         house(rooms.household(), routes);
         new ShelfApi(rooms.shelf(), rooms.household().settings()).addTo(routes);
         new ShelfImportApi(rooms.shelfImport()).addTo(routes);
+        new NoteApi(rooms.notebook(), rooms.household()).addTo(routes);
         new JobApi(rooms.jobs(), rooms.copyJob(), rooms.importJob(), rooms.resolveJob()).addTo(routes);
         new CostingApi(rooms.makeCosting(), rooms.runAgain(), rooms.costings()).addTo(routes);
         new CostCodesApi(rooms.jobs(), rooms.costCodes()).addTo(routes);

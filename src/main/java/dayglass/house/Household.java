@@ -6,7 +6,8 @@ import java.util.List;
 import java.util.Optional;
 
 /** What every room asks of the house. */
-public record Household(HouseSettings settings, People people, Changes changes, WhoActs whoActs) {
+public record Household(
+        HouseSettings settings, People people, Changes changes, WhoActs whoActs, KeyedAnswers keyedAnswers) {
     private static final int MOST_AT_ONCE = 200;
 
     /** Everybody, also those who are gone, by id. */

@@ -9,8 +9,13 @@ import dayglass.house.Person;
 import dayglass.house.WhoActs;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.sql.Connection;
+import java.sql.PreparedStatement;
+import java.sql.SQLException;
 import java.time.Clock;
 import java.util.function.Function;
 import java.util.function.Supplier;
@@ -65,6 +70,25 @@ public final class Database implements Transactions, AutoCloseable {
                     recording);
         } catch (RuntimeException cause) {
             throw new DatabaseUnusable(path, cause);
+        }
+    }
+
+    /**
+     * Copies a database as it stands at one moment, whoever else writes it meanwhile, and brings nothing up to date.
+     *
+     * @param to a file that is not there yet
+     */
+    public static void copy(Path from, Path to) throws SQLException, IOException {
+        unpackNativeLibraryBeside(from.toAbsolutePath());
+        try (Connection connection = source(
+                                "jdbc:sqlite:" + from.toAbsolutePath(), SQLiteConfig.TransactionMode.DEFERRED)
+                        .getConnection();
+                PreparedStatement copying = connection.prepareStatement("VACUUM INTO ?")) {
+            copying.setString(1, to.toAbsolutePath().toString());
+            copying.executeUpdate();
+        }
+        try (FileChannel copied = FileChannel.open(to, StandardOpenOption.WRITE)) {
+            copied.force(true);
         }
     }
 

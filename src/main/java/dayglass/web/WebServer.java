@@ -1,5 +1,6 @@
 package dayglass.web;
 
+import dayglass.web.api.inventory.condition.SentPictures;
 import dayglass.web.error.Errors;
 import dayglass.wire.JsonText;
 import io.javalin.Javalin;
@@ -43,6 +44,7 @@ public final class WebServer implements AutoCloseable {
             config.http.prefer405over404 = true;
             config.router.ignoreTrailingSlashes = false;
             config.http.maxRequestSize = JsonText.MOST_BYTES;
+            SentPictures.limit(config.jetty.multipartConfig);
             config.jetty.host = binding.host();
             config.jetty.port = binding.port();
             config.jetty.modifyServer(server -> server.setStopTimeout(STOP_TIMEOUT_MS));

@@ -81,13 +81,42 @@ public final class Served implements AutoCloseable {
         return send("DELETE", address, null, headers);
     }
 
+    /** Sends a note's JSON and pictures as parts; further headers by name and value in turn. */
+    public Reply postParts(String address, String note, List<byte[]> pictures, String... headers) {
+        ByteArrayOutputStream body = new ByteArrayOutputStream();
+        body.writeBytes(("--part\r\nContent-Disposition: form-data; name=\"note\"\r\n\r\n" + note + "\r\n")
+                .getBytes(StandardCharsets.UTF_8));
+        for (byte[] picture : pictures) {
+            body.writeBytes(
+                    "--part\r\nContent-Disposition: form-data; name=\"picture\"; filename=\"a.jpg\"\r\nContent-Type: image/jpeg\r\n\r\n"
+                            .getBytes(StandardCharsets.UTF_8));
+            body.writeBytes(picture);
+            body.writeBytes("\r\n".getBytes(StandardCharsets.UTF_8));
+        }
+        body.writeBytes("--part--\r\n".getBytes(StandardCharsets.UTF_8));
+        String[] all = Arrays.copyOf(headers, headers.length + 2);
+        all[headers.length] = "Content-Type";
+        all[headers.length + 1] = "multipart/form-data; boundary=part";
+        return sendBody("POST", address, BodyPublishers.ofByteArray(body.toByteArray()), all);
+    }
+
     /** Sends a request, with JSON as its body where there is one, and holds the answer to the contract. */
     public Reply send(String method, String address, String body, String... headers) {
-        HttpRequest.Builder request = HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + port() + address))
-                .method(method, body == null ? BodyPublishers.noBody() : BodyPublishers.ofString(body));
-        if (body != null && !Arrays.asList(headers).contains("Content-Type")) {
-            request.header("Content-Type", "application/json");
+        if (body == null) {
+            return sendBody(method, address, BodyPublishers.noBody(), headers);
         }
+        String[] all = headers;
+        if (!Arrays.asList(headers).contains("Content-Type")) {
+            all = Arrays.copyOf(headers, headers.length + 2);
+            all[headers.length] = "Content-Type";
+            all[headers.length + 1] = "application/json";
+        }
+        return sendBody(method, address, BodyPublishers.ofString(body), all);
+    }
+
+    private Reply sendBody(String method, String address, HttpRequest.BodyPublisher body, String... headers) {
+        HttpRequest.Builder request = HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + port() + address))
+                .method(method, body);
         for (int at = 0; at < headers.length; at += 2) {
             request.header(headers[at], headers[at + 1]);
         }

@@ -21,6 +21,9 @@ public final class Requests {
     private static final Pattern JSON_TYPE =
             Pattern.compile("application/json[ \t]*(?:;[ \t]*charset[ \t]*=[ \t]*\"?utf-8\"?[ \t]*)?;?[ \t]*");
 
+    /** Where a request keeps its body once it was read. */
+    private static final String BODY = "dayglass.body";
+
     private Requests() {}
 
     /** The number in the address; anything that is no number from 1 on names nothing that exists. */
@@ -67,7 +70,17 @@ public final class Requests {
         }
     }
 
-    private static byte[] bytes(Context ctx) {
+    /** The bytes of the body, which may be asked for more than once. */
+    static byte[] bytes(Context ctx) {
+        byte[] read = ctx.attribute(BODY);
+        if (read == null) {
+            read = readBytes(ctx);
+            ctx.attribute(BODY, read);
+        }
+        return read;
+    }
+
+    private static byte[] readBytes(Context ctx) {
         if (ctx.req().getContentLengthLong() > JsonText.MOST_BYTES) {
             throw tooLarge();
         }

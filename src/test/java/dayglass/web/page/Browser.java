@@ -18,7 +18,7 @@ import org.openqa.selenium.chrome.ChromeOptions;
 import org.openqa.selenium.support.ui.WebDriverWait;
 
 /** A real browser without a window. Where none is installed the test that asks for it is skipped and says so. */
-final class Browser implements AutoCloseable {
+public final class Browser implements AutoCloseable {
     private static final Duration PATIENCE = Duration.ofSeconds(20);
 
     private final ChromeDriver driver;
@@ -27,7 +27,7 @@ final class Browser implements AutoCloseable {
         this.driver = driver;
     }
 
-    static Browser start(Path profile) {
+    public static Browser start(Path profile) {
         Optional<File> browser = onPath("chromium", "chromium-browser", "google-chrome");
         Optional<File> driver = onPath("chromedriver");
         assumeTrue(browser.isPresent(), "no browser is installed: chromium is not on the path");
@@ -60,38 +60,38 @@ final class Browser implements AutoCloseable {
     }
 
     /** Makes the browser a phone of this width, which a window could not be. */
-    void beAPhone(int width) {
+    public void beAPhone(int width) {
         driver.executeCdpCommand(
                 "Emulation.setDeviceMetricsOverride",
                 Map.of("width", width, "height", 800, "deviceScaleFactor", 2, "mobile", true));
     }
 
-    void open(String address) {
+    public void open(String address) {
         driver.get(address);
     }
 
-    String address() {
+    public String address() {
         return String.valueOf(driver.getCurrentUrl());
     }
 
-    WebElement find(String selector) {
+    public WebElement find(String selector) {
         return driver.findElement(By.cssSelector(selector));
     }
 
-    List<WebElement> all(String selector) {
+    public List<WebElement> all(String selector) {
         return driver.findElements(By.cssSelector(selector));
     }
 
-    String text(String selector) {
+    public String text(String selector) {
         return find(selector).getText();
     }
 
-    void click(String selector) {
+    public void click(String selector) {
         find(selector).click();
     }
 
     /** Presses keys where the focus is. */
-    void press(CharSequence... keys) {
+    public void press(CharSequence... keys) {
         driver.switchTo().activeElement().sendKeys(keys);
     }
 
@@ -113,27 +113,37 @@ final class Browser implements AutoCloseable {
         throw new AssertionError("the tab key never reaches " + selector);
     }
 
-    void write(String selector, String text) {
+    public void write(String selector, String text) {
         WebElement field = find(selector);
         field.clear();
         field.sendKeys(text);
     }
 
-    void waitForText(String selector, String text) {
+    public void waitForText(String selector, String text) {
         new WebDriverWait(driver, PATIENCE)
                 .withMessage(() -> selector + " never says " + text + " at " + address())
                 .until(it ->
                         all(selector).stream().anyMatch(each -> each.getText().equals(text)));
     }
 
-    void waitForAddress(String part) {
+    public void waitForAddress(String part) {
         new WebDriverWait(driver, PATIENCE)
                 .withMessage(() -> address() + " never becomes " + part)
                 .until(it -> address().contains(part));
     }
 
+    /** Runs a script in the page, as a user's hand would do what no key does. */
+    public Object run(String script, Object... arguments) {
+        return String.valueOf(driver.executeScript(script, arguments));
+    }
+
+    /** Keeps what is seen as a PNG. */
+    public void photograph(Path file) throws java.io.IOException {
+        java.nio.file.Files.write(file, driver.getScreenshotAs(org.openqa.selenium.OutputType.BYTES));
+    }
+
     /** By how many pixels the page is wider than what is seen of it. */
-    long sidewaysScroll() {
+    public long sidewaysScroll() {
         return Long.parseLong(String.valueOf(driver.executeScript(
                 "return document.documentElement.scrollWidth - document.documentElement.clientWidth;")));
     }

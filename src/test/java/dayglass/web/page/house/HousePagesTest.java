@@ -118,7 +118,8 @@ class HousePagesTest {
                         "soon"),
                 "");
         assertEquals(422, zone.statusCode());
-        assertTrue(zone.body().contains("id=\"f-zone-fault\"") && zone.body().contains("value=\"Long Pier\""));
+        assertTrue(
+                zone.body().contains("id=\"f--timeZone-fault\"") && zone.body().contains("value=\"Long Pier\""));
         assertTrue(zone.body().contains("id=\"f--turnaroundMinutes-fault\""));
         HttpResponse<String> last =
                 send("/house/people/1", Map.of("version", "1", "/name", "Owner", "/role", "owner", "/gone", "yes"), "");

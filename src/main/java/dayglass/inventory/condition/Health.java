@@ -1,0 +1,17 @@
+package dayglass.inventory.condition;
+
+import java.util.Locale;
+
+/** What the findings that stand say of a unit, from best to worst. */
+public enum Health {
+    HEALTHY,
+    /** It may go out; whoever takes it is told. */
+    WARNING,
+    /** It is not to be promised. */
+    NOT_HEALTHY;
+
+    /** As it is written: {@code not healthy}. */
+    public String word() {
+        return name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+}
