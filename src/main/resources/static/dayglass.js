@@ -289,17 +289,6 @@ function watchRun(run) {
   setTimeout(ask, 700);
 }
 
-/* Cost codes stay in this browser for the next costing of the same job. */
-function keepCodes(form) {
-  for (const field of form.querySelectorAll("input")) {
-    const key = "dayglass " + form.dataset.keep + " " + field.name;
-    if (!field.value) {
-      field.value = localStorage.getItem(key) || "";
-    }
-    field.addEventListener("change", () => localStorage.setItem(key, field.value));
-  }
-}
-
 /* Pictures of a note: dropped, pasted, taken or chosen, and shown before they are sent. */
 function pictureField(form) {
   const field = form.querySelector("#f-pictures");
@@ -382,10 +371,6 @@ if (schedule) {
 const run = document.getElementById("run");
 if (run) {
   watchRun(run);
-}
-const codes = document.getElementById("codes");
-if (codes) {
-  keepCodes(codes);
 }
 const pictures = document.querySelector("form[data-pictures]");
 if (pictures) {

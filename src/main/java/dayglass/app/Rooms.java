@@ -1,6 +1,7 @@
 package dayglass.app;
 
 import dayglass.base.Transactions;
+import dayglass.books.JobCostCodes;
 import dayglass.house.Household;
 import dayglass.house.Person;
 import dayglass.house.WhoActs;
@@ -23,6 +24,7 @@ import dayglass.planning.RunAgain;
 import dayglass.shelf.table.ShelfImport;
 import dayglass.storage.Database;
 import dayglass.storage.Recording;
+import dayglass.storage.books.JooqJobCostCodes;
 import dayglass.storage.catalogue.JooqLensModels;
 import dayglass.storage.catalogue.JooqPurchaseOffers;
 import dayglass.storage.catalogue.JooqRateCards;
@@ -60,6 +62,7 @@ public final class Rooms implements AutoCloseable {
     private final Costings costings;
     private final Shelf shelf;
     private final OptionSources sources;
+    private final JobCostCodes costCodes;
     private final Household household;
     private final Whereabouts whereabouts;
     private final Notebook notebook;
@@ -70,6 +73,7 @@ public final class Rooms implements AutoCloseable {
         this.engine = new Engine(Main.version(), clock);
         this.jobs = new JooqJobs(database);
         this.costings = new JooqCostings(database);
+        this.costCodes = new JooqJobCostCodes(database);
         this.shelf =
                 new Shelf(new JooqLensModels(database), new JooqUnits(database), new JooqLensSets(database, clock));
         this.household = new Household(
@@ -143,6 +147,10 @@ public final class Rooms implements AutoCloseable {
 
     public Costings costings() {
         return costings;
+    }
+
+    public JobCostCodes costCodes() {
+        return costCodes;
     }
 
     public Shelf shelf() {

@@ -3,6 +3,7 @@ package dayglass.app;
 import dayglass.house.Household;
 import dayglass.inventory.booking.Whereabouts;
 import dayglass.web.api.Keyed;
+import dayglass.web.api.books.CostCodesApi;
 import dayglass.web.api.catalogue.PurchaseOfferApi;
 import dayglass.web.api.catalogue.RateCardApi;
 import dayglass.web.api.catalogue.SupplierApi;
@@ -62,6 +63,7 @@ public final class ServerRoutes {
         new NoteApi(rooms.notebook(), rooms.household()).addTo(routes);
         new JobApi(rooms.jobs(), rooms.copyJob(), rooms.importJob(), rooms.resolveJob()).addTo(routes);
         new CostingApi(rooms.makeCosting(), rooms.runAgain(), rooms.costings()).addTo(routes);
+        new CostCodesApi(rooms.jobs(), rooms.costCodes()).addTo(routes);
         FitApi.addTo(routes);
     }
 
@@ -83,6 +85,7 @@ public final class ServerRoutes {
                 rooms.jobs(),
                 rooms.sources(),
                 rooms.costings(),
+                rooms.costCodes(),
                 rooms.resolveJob(),
                 rooms.copyJob(),
                 rooms.importJob(),

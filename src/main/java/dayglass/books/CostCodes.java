@@ -3,6 +3,7 @@ package dayglass.books;
 import dayglass.base.Fault;
 import dayglass.cost.plan.Question;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -26,6 +27,20 @@ public record CostCodes(Map<String, String> byOption) {
                 .filter(entry -> !entry.getValue().isBlank())
                 .collect(Collectors.toUnmodifiableMap(
                         Map.Entry::getKey, entry -> entry.getValue().strip()));
+    }
+
+    /** These codes, and those of another, which count where both have one. */
+    public CostCodes with(CostCodes other) {
+        Map<String, String> both = new TreeMap<>(byOption);
+        both.putAll(other.byOption);
+        return new CostCodes(both);
+    }
+
+    /** These codes but for the ones of some options. */
+    public CostCodes without(Collection<String> options) {
+        Map<String, String> left = new TreeMap<>(byOption);
+        left.keySet().removeAll(options);
+        return new CostCodes(left);
     }
 
     /** The code of an option, or empty text where none was typed. */

@@ -27,6 +27,7 @@ import dayglass.wire.costing.ScheduleReader;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 
 /** Facts that are kept as text, in the form that they have in a costing request or in REST. */
 public final class FactsJson {
@@ -112,6 +113,16 @@ public final class FactsJson {
 
     public static List<String> texts(String json) {
         return read(Readers.list(Readers.name()), json);
+    }
+
+    public static String words(Map<String, String> words) {
+        Json.Members members = Json.object();
+        new TreeMap<>(words).forEach(members::put);
+        return JsonPrint.pretty(members.build());
+    }
+
+    public static Map<String, String> words(String json) {
+        return read(Readers.words(Readers.anyText()), json);
     }
 
     private static <T> T read(Reader<T> reader, String json) {

@@ -164,6 +164,17 @@ public abstract class VersionedTable<I extends Id, T, R extends UpdatableRecord<
                 .toList();
     }
 
+    /** A fault at the currency of facts that these jobs use and that would no longer be in theirs. */
+    protected static Optional<Problem> countedOn(org.jooq.Select<org.jooq.Record1<Long>> jobs) {
+        List<String> uses = named("job", jobs);
+        return uses.isEmpty()
+                ? Optional.empty()
+                : Optional.of(Problem.faulty(List.of(new Fault(
+                        "/currency",
+                        "is counted on by " + String.join(", ", uses)
+                                + ": keep it, or take this out of there first"))));
+    }
+
     /** A fault at the first id that no row has. */
     protected static Optional<Problem> missing(
             DSLContext sql, String pointer, String noun, TableField<?, Long> idField, List<? extends Id> ids) {

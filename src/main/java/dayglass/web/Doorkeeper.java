@@ -2,9 +2,11 @@ package dayglass.web;
 
 import dayglass.web.error.ProblemKind;
 import dayglass.web.error.Refusal;
+import dayglass.web.request.Utf8;
 import io.javalin.http.Context;
 import io.javalin.http.Handler;
 import io.javalin.http.HandlerType;
+import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
@@ -45,11 +47,6 @@ final class Doorkeeper implements Handler {
                     "This server answers to localhost" + (LOOPBACK.contains(bound) ? "" : " and " + bound)
                             + ", not to the host that the request names.");
         }
-        if (ctx.method().equals(HandlerType.HEAD)) {
-            // Answered by the library itself, it would say 200 of things that do not exist.
-            throw new Refusal(ProblemKind.METHOD_NOT_ALLOWED, "HEAD is not answered here: ask by GET.")
-                    .withHeader("Allow", "GET");
-        }
         if (!READING.contains(ctx.method()) && comesFromElsewhere(ctx, authority)) {
             throw new Refusal(
                     ProblemKind.CROSS_ORIGIN,
@@ -61,6 +58,9 @@ final class Doorkeeper implements Handler {
     private static void requireWhole(String encoded) {
         if (BROKEN_ESCAPE.matcher(encoded).find()) {
             throw new Refusal(ProblemKind.MALFORMED, "The address has a % that two hexadecimal digits do not follow.");
+        }
+        if (!Utf8.isEncodedText(encoded.getBytes(StandardCharsets.ISO_8859_1))) {
+            throw new Refusal(ProblemKind.MALFORMED, "The address holds bytes that are no UTF-8: encode it in that.");
         }
     }
 

@@ -5,6 +5,8 @@ import dayglass.web.error.Errors;
 import dayglass.wire.JsonText;
 import io.javalin.Javalin;
 import io.javalin.config.RoutesConfig;
+import jakarta.servlet.DispatcherType;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.function.Consumer;
 
@@ -46,6 +48,8 @@ public final class WebServer implements AutoCloseable {
             config.jetty.host = binding.host();
             config.jetty.port = binding.port();
             config.jetty.modifyServer(server -> server.setStopTimeout(STOP_TIMEOUT_MS));
+            config.jetty.modifyServletContextHandler(
+                    handler -> handler.addFilter(new HeadAsGet(), "/*", EnumSet.of(DispatcherType.REQUEST)));
             config.jetty.modifyHttpConfiguration(http -> http.setSendServerVersion(false));
             Errors.configure(config);
             config.routes.before(new Doorkeeper(binding.host()));

@@ -21,6 +21,7 @@ public final class Decimals {
 
     private static final Pattern PLAIN = Pattern.compile("(?:0|[1-9][0-9]*)(?:\\.[0-9]+)?");
     private static final String FORM = "must be a decimal number as text, such as ";
+    private static final String TYPED = "must be a number such as ";
 
     private Decimals() {}
 
@@ -46,7 +47,7 @@ public final class Decimals {
      */
     public static Reader<Money> money(Read<Currency> currency) {
         return (json, place) -> {
-            Read<BigDecimal> amount = plain(json, place, "\"120.00\"", false);
+            Read<BigDecimal> amount = plain(json, place, "120.00", false);
             if (!amount.isGood() || !currency.isGood()) {
                 return Read.bad();
             }
@@ -69,7 +70,7 @@ public final class Decimals {
         BigDecimal low = BigDecimal.valueOf(least);
         BigDecimal high = BigDecimal.valueOf(most);
         return (json, place) -> {
-            Read<BigDecimal> number = fine(plain(json, place, "\"8.875\"", least < 0), place);
+            Read<BigDecimal> number = fine(plain(json, place, "8.875", least < 0), place);
             if (!number.isGood()) {
                 return Read.bad();
             }
@@ -92,7 +93,7 @@ public final class Decimals {
 
     private static Reader<BigDecimal> above0(Optional<BigDecimal> most) {
         return (json, place) -> {
-            Read<BigDecimal> number = fine(plain(json, place, "\"27.6\"", false), place);
+            Read<BigDecimal> number = fine(plain(json, place, "27.6", false), place);
             if (number.isGood() && number.get().signum() == 0) {
                 return place.fault("must be more than 0");
             }
@@ -117,13 +118,14 @@ public final class Decimals {
 
     private static Read<BigDecimal> plain(Json json, Place place, String example, boolean minusAllowed) {
         if (!(json instanceof Json.Text text)) {
-            return place.fault(FORM + example + " in double quotes, not " + json.kind());
+            return place.fault(FORM + "\"" + example + "\" in double quotes, not " + json.kind());
         }
         String value = text.value();
         boolean minus = minusAllowed && value.startsWith("-");
         String digits = minus ? value.substring(1) : value;
         if (!PLAIN.matcher(digits).matches()) {
-            return place.fault(FORM + example + ": " + whatIsWrong(digits));
+            String mend = ": " + whatIsWrong(digits);
+            return place.fault(FORM + "\"" + example + "\"" + mend, TYPED + example + mend);
         }
         int point = digits.indexOf('.');
         if ((point < 0 ? digits.length() : point) > MOST_WHOLE_DIGITS) {

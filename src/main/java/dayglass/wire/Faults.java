@@ -9,8 +9,18 @@ public final class Faults {
     /** More are counted but not kept: a text of 2 MiB can hold a million of them. */
     public static final int MOST_KEPT = 250_000;
 
+    private final Listener listener;
     private final List<Fault> kept = new ArrayList<>();
     private int count;
+
+    /** @param listener to whom they are told */
+    public Faults(Listener listener) {
+        this.listener = listener;
+    }
+
+    Listener listener() {
+        return listener;
+    }
 
     void add(Place place, String message) {
         count++;

@@ -52,7 +52,7 @@ public final class Fields {
         if (!has(name)) {
             known.add(name);
             allGood = false;
-            return place.member(name).fault("is missing: add \"" + name + "\"");
+            return place.member(name).fault("is missing: add \"" + name + "\"", "fill this in");
         }
         return given(name, reader, "is null: give it a value");
     }
@@ -79,7 +79,7 @@ public final class Fields {
         }
         Json value = members.get(name);
         if (value == null || value instanceof Json.Null) {
-            return member.fault(ifNull);
+            return member.fault(ifNull, "fill this in");
         }
         return reader.read(value, member);
     }

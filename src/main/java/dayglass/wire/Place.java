@@ -49,6 +49,11 @@ public final class Place {
         return Read.bad();
     }
 
+    /** Tells the same in the words of whoever listens. */
+    public <T> Read<T> fault(String toProgram, String toPerson) {
+        return fault(faults.listener() == Listener.PERSON ? toPerson : toProgram);
+    }
+
     /** How many faults the whole text has so far. */
     public int faultsSoFar() {
         return faults.count();

@@ -32,7 +32,12 @@ public interface Reader<T> {
      * @param pointer where it stands: faults are told below it
      */
     default Checked<T> readAt(String pointer, Json json) {
-        Faults faults = new Faults();
+        return readAt(pointer, json, Listener.PROGRAM);
+    }
+
+    /** The same, told to whoever listens. */
+    default Checked<T> readAt(String pointer, Json json, Listener listener) {
+        Faults faults = new Faults(listener);
         Read<T> read = read(json, Place.at(pointer, faults));
         List<Fault> kept = faults.kept();
         return kept.isEmpty() ? new Checked.Good<>(read.get()) : new Checked.Faulty<>(kept);

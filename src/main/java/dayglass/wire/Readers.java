@@ -62,11 +62,11 @@ public final class Readers {
         String range = "must be a whole number from " + least + " to " + most + ", such as " + Math.max(least, 1);
         return (json, place) -> {
             if (!(json instanceof Json.Num number)) {
-                return place.fault(range + " without quotes, not " + json.kind());
+                return place.fault(range + " without quotes, not " + json.kind(), range);
             }
             String literal = number.literal();
             if (literal.indexOf('.') >= 0 || literal.indexOf('e') >= 0 || literal.indexOf('E') >= 0) {
-                return place.fault(range + ", without point or exponent");
+                return place.fault(range + ", without point or exponent", range);
             }
             if (literal.length() > MOST_DIGITS) {
                 return place.fault(range);
@@ -129,6 +129,24 @@ public final class Readers {
         };
     }
 
+    /** An object whose members are whatever the writer names, each with a value of one kind. */
+    public static <T> Reader<Map<String, T>> words(Reader<T> value) {
+        return (json, place) -> {
+            if (!(json instanceof Json.Obj object)) {
+                return place.fault("must be an object in braces, not " + json.kind());
+            }
+            Map<String, T> words = new LinkedHashMap<>();
+            object.members().forEach((name, each) -> {
+                Place at = place.member(name);
+                Read<T> read = object.repeated().contains(name)
+                        ? at.fault("is given twice: keep one")
+                        : checkText(name, MOST_NAME_CHARACTERS, at).isGood() ? value.read(each, at) : Read.bad();
+                read.found().ifPresent(good -> words.put(name, good));
+            });
+            return words.size() == object.members().size() ? Read.good(words) : Read.bad();
+        };
+    }
+
     /** One of some words, as it stands. */
     public static Reader<String> oneOf(List<String> words) {
         Map<String, String> known = new LinkedHashMap<>();
@@ -157,7 +175,9 @@ public final class Readers {
             boolean emptyObject =
                     json instanceof Json.Obj object && object.members().isEmpty();
             boolean empty = emptyList || emptyObject;
-            return empty ? place.fault("is empty: it needs at least one entry") : reader.read(json, place);
+            return empty
+                    ? place.fault("is empty: it needs at least one entry", "fill in at least one")
+                    : reader.read(json, place);
         };
     }
 }

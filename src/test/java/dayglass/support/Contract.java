@@ -71,8 +71,10 @@ public final class Contract {
 
     /** What is wrong with an answer; empty where it is as the document says. */
     public List<String> faultsOf(String method, String address, Reply reply) {
-        Optional<JsonNode> operation =
-                pathOf(address).map(path -> document.at(pointer("paths", path, method.toLowerCase(Locale.ROOT))));
+        // HEAD is answered as GET is, without the body.
+        boolean head = method.equals("HEAD");
+        String named = head ? "get" : method.toLowerCase(Locale.ROOT);
+        Optional<JsonNode> operation = pathOf(address).map(path -> document.at(pointer("paths", path, named)));
         if (operation.isEmpty() || operation.get().isMissingNode()) {
             return Set.of(400, 403, 404, 405, 414, 421, 431, 505).contains(reply.status())
                     ? problemFaults(reply)
@@ -98,6 +100,10 @@ public final class Contract {
         JsonNode media = content.path(reply.header("Content-Type").orElse("none"));
         if (media.isMissingNode()) {
             faults.add("the type " + reply.header("Content-Type") + " is not written down");
+        } else if (head) {
+            if (!reply.text().isEmpty()) {
+                faults.add("HEAD is answered with a body");
+            }
         } else if (!reply.header("Content-Type").orElse("").startsWith("image/")) {
             faults.addAll(faultsOf(media.get("schema").get("$ref").asString(), reply.text()));
         }

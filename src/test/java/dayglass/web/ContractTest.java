@@ -46,6 +46,27 @@ class ContractTest {
         assertEquals(contract.operations(), routes);
     }
 
+    /** Whoever reloads the page of a refused form asks for the address that the form was sent to. */
+    @Test
+    void everyAddressThatTakesAFormAnswersGet() {
+        Set<String> forms = new TreeSet<>();
+        try (Rooms rooms = Served.roomsAt(folder, "2026-11-25")) {
+            Javalin javalin =
+                    Javalin.create(config -> ServerRoutes.of(rooms).forEach(each -> each.accept(config.routes)));
+            var router = javalin.unsafe.internalRouter;
+            router.allHttpHandlers().stream()
+                    .map(each -> each.endpoint)
+                    .filter(each -> each.method.equals(HandlerType.POST) && !each.path.startsWith("/api/"))
+                    .forEach(each -> forms.add(each.path));
+            assertTrue(forms.size() > 20, forms.toString());
+            router.allHttpHandlers().stream()
+                    .map(each -> each.endpoint)
+                    .filter(each -> each.method.equals(HandlerType.GET))
+                    .forEach(each -> forms.remove(each.path));
+        }
+        assertEquals(Set.of(), forms);
+    }
+
     @Test
     void everyExampleKeepsToItsSchema() {
         List<String> faults = new ArrayList<>();

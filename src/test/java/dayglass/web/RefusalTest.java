@@ -3,39 +3,21 @@ package dayglass.web;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dayglass.support.OneServer;
 import dayglass.support.Reply;
 import dayglass.support.Served;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Whatever is sent over a bare socket, the answer is a problem document and never the program's own failure. */
-class RefusalTest {
+class RefusalTest extends OneServer {
     private static final int TOO_MANY_BYTES = 2 * 1024 * 1024 + 1;
-
-    @TempDir
-    static Path folder;
-
-    private static Served served;
-
-    @BeforeAll
-    static void start() {
-        served = Served.in(folder);
-    }
-
-    @AfterAll
-    static void stop() {
-        served.close();
-    }
 
     @ParameterizedTest
     @ValueSource(
@@ -71,12 +53,12 @@ class RefusalTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "PATCH  | /api/suppliers            | GET, POST",
-                "DELETE | /api/suppliers            | GET, POST",
-                "POST   | /api/suppliers/1          | DELETE, GET, PUT",
-                "PUT    | /api/costings/1           | DELETE, GET",
+                "PATCH  | /api/suppliers            | GET, HEAD, POST",
+                "DELETE | /api/suppliers            | GET, HEAD, POST",
+                "POST   | /api/suppliers/1          | DELETE, GET, HEAD, PUT",
+                "PUT    | /api/costings/1           | DELETE, GET, HEAD",
                 "GET    | /api/jobs/1/copy          | POST",
-                "DELETE | /api/jobs/1/request       | GET"
+                "DELETE | /api/jobs/1/request       | GET, HEAD"
             })
     void aMethodThatIsNotKnownThere(String method, String address, String allowed) {
         Reply reply = served.raw(method, address, "Content-Length: 0\r\n\r\n");
@@ -118,6 +100,25 @@ class RefusalTest {
         }
     }
 
+    @ParameterizedTest
+    @ValueSource(strings = {"{", "nonsense", "[]", "null", "{\"colour\": 1}", "{\"timeLimit\": 3}"})
+    void aBodyWhereNoneIsRead(String body) {
+        Reply job = served.post("/api/jobs/import", Served.example("01-three-day-week"));
+        String toCost = "/api/jobs/" + job.id() + "/costings";
+        Reply costing = served.post(toCost, "{}");
+        assertEquals(201, costing.status());
+        for (String address : List.of(toCost, "/api/costings/" + costing.id() + "/run-again")) {
+            Reply reply = served.raw("POST", address, json(body));
+            assertEquals(400, reply.status(), reply.text());
+            assertEquals("faulty-request", reply.kind());
+            String inText = body.length() + "\r\n\r\n" + body;
+            assertEquals(
+                    415,
+                    served.raw("POST", address, "Content-Type: text/plain\r\nContent-Length: " + inText)
+                            .status());
+        }
+    }
+
     private static String json(String body) {
         return "Content-Type: application/json\r\nContent-Length: " + body.getBytes(StandardCharsets.UTF_8).length
                 + "\r\n\r\n" + body;
@@ -149,6 +150,14 @@ class RefusalTest {
     void aBodyInAnotherForm(String type) {
         Reply reply = served.raw("POST", "/api/suppliers", type + "Content-Length: 13\r\n\r\n{\"name\": \"a\"}");
         assertEquals(415, reply.status());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"/api/jobs?after=%FF", "/api/jobs?%C3=1", "/desk?x=%C0%AF"})
+    void anAddressThatIsNoUtf8(String address) {
+        Reply reply = served.raw("GET", address, "\r\n");
+        assertEquals(400, reply.status());
+        assertTrue(reply.json().get("detail").asString().contains("UTF-8"), reply.text());
     }
 
     @Test

@@ -1,5 +1,6 @@
 package dayglass.storage.catalogue;
 
+import static dayglass.storage.schema.Tables.JOB;
 import static dayglass.storage.schema.Tables.JOB_PURCHASE_OFFER;
 import static dayglass.storage.schema.Tables.PURCHASE_OFFER;
 import static dayglass.storage.schema.Tables.SUPPLIER;
@@ -56,7 +57,14 @@ public final class JooqPurchaseOffers extends VersionedTable<PurchaseOffer.Id, P
 
     @Override
     protected Optional<Problem> refusal(DSLContext sql, Optional<PurchaseOffer.Id> self, PurchaseOffer facts) {
-        return missing(sql, "/supplierId", "supplier", SUPPLIER.ID, facts.supplier());
+        return missing(sql, "/supplierId", "supplier", SUPPLIER.ID, facts.supplier())
+                .or(() -> self.flatMap(id -> countedOn(sql.select(JOB.ID)
+                        .from(JOB)
+                        .join(JOB_PURCHASE_OFFER)
+                        .on(JOB_PURCHASE_OFFER.JOB_ID.eq(JOB.ID))
+                        .where(
+                                JOB_PURCHASE_OFFER.PURCHASE_OFFER_ID.eq(id.number()),
+                                JOB.CURRENCY.ne(facts.currency().code())))));
     }
 
     @Override

@@ -1,10 +1,12 @@
 package dayglass.storage.catalogue;
 
+import static dayglass.storage.schema.Tables.JOB;
 import static dayglass.storage.schema.Tables.JOB_RATE_CARD;
 import static dayglass.storage.schema.Tables.RATE_CARD;
 import static dayglass.storage.schema.Tables.SUPPLIER;
 
 import dayglass.base.Currency;
+import dayglass.base.Fault;
 import dayglass.base.Problem;
 import dayglass.base.Stored;
 import dayglass.catalogue.RateCard;
@@ -63,7 +65,28 @@ public final class JooqRateCards extends VersionedTable<RateCard.Id, RateCard, R
                         .map(other -> new Problem(
                                 Problem.Code.ALREADY_THERE,
                                 "Rate card " + other.id().number() + " of this supplier and name already begins on "
-                                        + facts.effectiveFrom() + ".")));
+                                        + facts.effectiveFrom() + ".")))
+                .or(() -> currencyRefusal(sql, self, facts));
+    }
+
+    /** A job takes whichever card is in force, so that its currency must not depend on the day. */
+    private Optional<Problem> currencyRefusal(DSLContext sql, Optional<RateCard.Id> self, RateCard facts) {
+        return succession(facts.supplier(), facts.name()).stream()
+                .filter(other -> !self.equals(Optional.of(other.id())))
+                .filter(other -> !other.facts().currency().equals(facts.currency()))
+                .findFirst()
+                .map(other -> Problem.faulty(List.of(new Fault(
+                        "/currency",
+                        "must be " + other.facts().currency() + ", as rate card "
+                                + other.id().number() + " of this supplier and name has it: else give this card a"
+                                + " name of its own"))))
+                .or(() -> self.flatMap(id -> countedOn(sql.select(JOB.ID)
+                        .from(JOB)
+                        .join(JOB_RATE_CARD)
+                        .on(JOB_RATE_CARD.JOB_ID.eq(JOB.ID))
+                        .where(
+                                JOB_RATE_CARD.RATE_CARD_ID.eq(id.number()),
+                                JOB.CURRENCY.ne(facts.currency().code())))));
     }
 
     @Override

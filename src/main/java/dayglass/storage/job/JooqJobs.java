@@ -111,7 +111,8 @@ public final class JooqJobs extends VersionedTable<Job.Id, Job, JobRecord> imple
                 .or(() ->
                         missing(sql, "/purchaseOffers", "purchase offer", PURCHASE_OFFER.ID, sources.purchaseOffers()))
                 .or(() -> missing(sql, "/units", "unit", UNIT.ID, sources.units()))
-                .or(() -> missing(sql, "/lensSets", "set", LENS_SET.ID, sources.lensSets()));
+                .or(() -> missing(sql, "/lensSets", "set", LENS_SET.ID, sources.lensSets()))
+                .or(() -> ForeignPrices.of(sql, facts));
     }
 
     @Override

@@ -2,6 +2,7 @@ package dayglass.web.api;
 
 import dayglass.web.error.ProblemKind;
 import dayglass.web.error.Refusal;
+import dayglass.wire.Json;
 import io.javalin.http.Context;
 import java.util.Collections;
 import java.util.HashSet;
@@ -55,6 +56,19 @@ public record IfMatch(boolean any, Set<String> tags) {
 
     public boolean matches(long version) {
         return any || tags.contains(Long.toString(version));
+    }
+
+    /**
+     * The refusal of one who came too late, with what is there now.
+     *
+     * @param which in words that a version can follow: {@code This job is}
+     */
+    public static Refusal stale(String which, long version, Json.Obj current) {
+        return new Refusal(
+                        ProblemKind.STALE,
+                        which + " at version " + version + ", shown as \"current\"; base the change on that.",
+                        Json.object().put("current", current).build())
+                .withHeader("ETag", tag(version));
     }
 
     /** The strong tag of a version. */

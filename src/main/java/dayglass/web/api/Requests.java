@@ -2,6 +2,8 @@ package dayglass.web.api;
 
 import dayglass.web.error.ProblemKind;
 import dayglass.web.error.Refusal;
+import dayglass.web.request.PathNumbers;
+import dayglass.wire.Fields;
 import dayglass.wire.JsonText;
 import dayglass.wire.Reader;
 import io.javalin.http.Context;
@@ -16,7 +18,6 @@ import org.eclipse.jetty.http.HttpException;
 
 /** Reads addresses, queries and bodies, and refuses what cannot be read. */
 public final class Requests {
-    private static final Pattern NUMBER = Pattern.compile("[1-9][0-9]{0,17}");
     private static final Pattern JSON_TYPE =
             Pattern.compile("application/json[ \t]*(?:;[ \t]*charset[ \t]*=[ \t]*\"?utf-8\"?[ \t]*)?;?[ \t]*");
 
@@ -27,17 +28,28 @@ public final class Requests {
 
     /** The number in the address; anything that is no number from 1 on names nothing that exists. */
     public static long pathId(Context ctx) {
-        String text = ctx.pathParam("id");
-        if (!NUMBER.matcher(text).matches()) {
-            throw new Refusal(ProblemKind.NOT_FOUND, "Ids are whole numbers from 1 on, and this address has another.");
-        }
-        return Long.parseLong(text);
+        return PathNumbers.in(ctx, "id")
+                .orElseThrow(() -> new Refusal(
+                        ProblemKind.NOT_FOUND, "Ids are whole numbers from 1 on, and this address has another."));
     }
 
     /** The body as JSON, at most {@link JsonText#MOST_BYTES} of it whatever the headers say. */
     public static <T> T body(Context ctx, Reader<T> reader) {
         requireJson(ctx);
-        return reader.read(bytes(ctx)).fold(value -> value, faults -> {
+        return read(bytes(ctx), reader);
+    }
+
+    /** For addresses that take no facts: refuses a body that says more than an empty object. */
+    public static void noFacts(Context ctx) {
+        byte[] bytes = bytes(ctx);
+        if (bytes.length > 0) {
+            requireJson(ctx);
+            read(bytes, Fields.object(fields -> fields.build(() -> true)));
+        }
+    }
+
+    private static <T> T read(byte[] bytes, Reader<T> reader) {
+        return reader.read(bytes).fold(value -> value, faults -> {
             throw Refusal.faulty(faults);
         });
     }
@@ -110,11 +122,11 @@ public final class Requests {
         if (values.isEmpty()) {
             return OptionalLong.empty();
         }
-        String text = values.get(0);
-        if (values.size() > 1 || !NUMBER.matcher(text).matches() || Long.parseLong(text) > most) {
+        OptionalLong number = PathNumbers.of(values.get(0));
+        if (values.size() > 1 || number.isEmpty() || number.getAsLong() > most) {
             throw badParameter(name, "it must be given once, as a whole number from 1 to " + most);
         }
-        return OptionalLong.of(Long.parseLong(text));
+        return number;
     }
 
     public static Refusal badParameter(String name, String what) {

@@ -130,12 +130,7 @@ public final class Resource<I extends Id, T> {
     }
 
     private Refusal stale(Stored<I, T> current) {
-        return new Refusal(
-                        ProblemKind.STALE,
-                        "This " + form.noun() + " is at version " + current.version()
-                                + ", shown as \"current\"; base the change on that.",
-                        Json.object().put("current", show(current)).build())
-                .withHeader("ETag", IfMatch.tag(current.version()));
+        return IfMatch.stale("This " + form.noun() + " is", current.version(), show(current));
     }
 
     private static <R> R done(Outcome<R> outcome) {

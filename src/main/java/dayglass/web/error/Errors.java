@@ -14,6 +14,8 @@ public final class Errors {
     /** Where a request keeps the problem that was its answer, for those who show it in another form. */
     public static final String PROBLEM = "dayglass.problem";
 
+    private static final int UNAVAILABLE = 503;
+    private static final String RETRY_AFTER_SECONDS = "10";
     private static final Logger LOG = Logger.getLogger(Errors.class.getName());
 
     private Errors() {}
@@ -28,6 +30,9 @@ public final class Errors {
 
     private static void answer(Context ctx, Refusal refusal) {
         refusal.headers().forEach(ctx::header);
+        if (refusal.problem().status() == UNAVAILABLE) {
+            ctx.header("Retry-After", RETRY_AFTER_SECONDS);
+        }
         ctx.attribute(PROBLEM, refusal.problem());
         ctx.status(refusal.problem().status())
                 .contentType(Problem.MEDIA_TYPE)
@@ -36,7 +41,11 @@ public final class Errors {
 
     private static Refusal fromServer(Context ctx, HttpResponseException exception) {
         if (exception instanceof MethodNotAllowedResponse) {
-            String allowed = exception.getDetails().getOrDefault("availableMethods", "");
+            // What is allowed is called otherwise where a browser asks; HEAD is answered wherever GET is.
+            String allowed = exception.getDetails().values().stream()
+                    .findFirst()
+                    .orElse("")
+                    .replaceFirst("\\bGET\\b", "GET, HEAD");
             return new Refusal(
                             ProblemKind.METHOD_NOT_ALLOWED,
                             ctx.method().name() + " is not among what can be done to " + ctx.path() + ": " + allowed

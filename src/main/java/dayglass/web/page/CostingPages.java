@@ -1,9 +1,15 @@
 package dayglass.web.page;
 
 import dayglass.base.Fault;
+import dayglass.base.Outcome;
+import dayglass.base.Problem;
 import dayglass.base.Stored;
+import dayglass.books.CostCodes;
+import dayglass.books.JobCodes;
 import dayglass.cost.plan.Answer;
+import dayglass.job.Job;
 import dayglass.planning.KeptCosting;
+import dayglass.web.error.Refusal;
 import dayglass.web.page.form.Form;
 import dayglass.web.page.picture.Words;
 import dayglass.wire.costing.AnswerReader;
@@ -36,6 +42,7 @@ final class CostingPages {
         for (LinePages.LineFile file : LinePages.LineFile.values()) {
             routes.get("/costings/{id}/" + file.path, ctx -> lines(ctx, file));
         }
+        FormRoutes.take(routes, "/costings/{id}/codes", "/costings/{id}#books", this::keepCodes);
         routes.get("/costings/{id}/beside/{other}", this::beside);
     }
 
@@ -46,15 +53,54 @@ final class CostingPages {
     }
 
     private void show(Context ctx) {
-        html.render(ctx, "costing.jte", Map.of("page", view(find(ctx, "id")), "codes", Form.EMPTY));
+        Stored<KeptCosting.Id, KeptCosting> costing = find(ctx, "id");
+        html.render(ctx, "costing.jte", Map.of("page", view(costing), "codes", keptCodes(costing)));
+    }
+
+    /** The codes of the costing's job; a costing of a bare request has none but those in an address. */
+    private Form keptCodes(Stored<KeptCosting.Id, KeptCosting> costing) {
+        return costing.facts()
+                .summary()
+                .job()
+                .map(job -> CodeForm.of(sources.costCodes().of(job)))
+                .orElse(Form.EMPTY);
+    }
+
+    /** Keeps the codes of this costing's options; the job's others stay as they are. */
+    private void keepCodes(Context ctx) {
+        Stored<KeptCosting.Id, KeptCosting> costing = find(ctx, "id");
+        Form form = Requests.form(ctx);
+        Job.Id job = costing.facts().summary().job().orElseThrow(() -> Requests.missing(ctx));
+        List<Fault> faults = CodeForm.faults(form, costing.facts());
+        CostCodes others = sources.costCodes()
+                .of(job)
+                .facts()
+                .codes()
+                .without(view(costing).options());
+        JobCodes typed = new JobCodes(job, others.with(CodeForm.codes(form)));
+        Outcome<Stored<Job.Id, JobCodes>> kept = faults.isEmpty()
+                ? sources.costCodes().keep(new Stored<>(job, Requests.version(form), typed))
+                : Outcome.refused(Problem.faulty(faults));
+        kept.fold(
+                stored -> {
+                    Requests.see(ctx, "/costings/" + costing.id().number() + "#books");
+                    return stored;
+                },
+                problem -> {
+                    html.renderFaulty(ctx, "costing.jte", Map.of("page", view(costing), "codes", form.with(problem)));
+                    return problem;
+                });
     }
 
     private void lines(Context ctx, LinePages.LineFile file) {
         Stored<KeptCosting.Id, KeptCosting> costing = find(ctx, "id");
-        Form form = LinePages.form(ctx);
-        List<Fault> faults = LinePages.faults(form, costing.facts());
+        Form form = Form.sent(ctx.queryParamMap());
+        List<Fault> faults = CodeForm.faults(form, costing.facts());
         if (faults.isEmpty()) {
-            LinePages.send(ctx, costing, file, form);
+            CostCodes kept = CodeForm.codes(keptCodes(costing));
+            LinePages.send(ctx, costing, file, kept.with(CodeForm.codes(form)));
+        } else if (!ErrorPages.isForPeople(ctx)) {
+            throw Refusal.faulty(faults);
         } else {
             html.renderFaulty(ctx, "costing.jte", Map.of("page", view(costing), "codes", form.with(faults)));
         }

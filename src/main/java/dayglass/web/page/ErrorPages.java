@@ -27,7 +27,7 @@ final class ErrorPages {
         });
     }
 
-    private static boolean isForPeople(Context ctx) {
+    static boolean isForPeople(Context ctx) {
         return !ctx.path().startsWith("/api/")
                 && Optional.ofNullable(ctx.header("Accept")).orElse("").contains("text/html");
     }

@@ -91,6 +91,7 @@ final class JobViews {
         return sources.options().suppliers().find(id).orElseThrow().facts().name();
     }
 
+    /** What could be considered too; what is priced in another currency could not. */
     private List<JobView.Other> others(Job job) {
         List<JobView.Other> others = new ArrayList<>();
         for (Stored<RateCard.Id, RateCard> card : Requests.all(sources.options().rateCards())) {
@@ -99,7 +100,7 @@ final class JobViews {
                             sources.options().rateCards().find(id).orElseThrow().facts())
                     .anyMatch(each -> each.supplier().equals(card.facts().supplier())
                             && each.name().equals(card.facts().name()));
-            if (!considered) {
+            if (!considered && card.facts().currency().equals(job.currency())) {
                 others.add(new JobView.Other(
                         "card/" + card.id().number(),
                         "rate card: " + supplier(card.facts().supplier()) + ", "
@@ -108,6 +109,7 @@ final class JobViews {
             }
         }
         Requests.all(sources.options().purchaseOffers()).stream()
+                .filter(offer -> offer.facts().currency().equals(job.currency()))
                 .filter(offer -> !job.sources().purchaseOffers().contains(offer.id()))
                 .map(offer -> new JobView.Other(
                         "offer/" + offer.id().number(),

@@ -14,6 +14,7 @@ import dayglass.job.Job;
 import dayglass.web.page.form.Form;
 import dayglass.wire.Decimals;
 import dayglass.wire.Json;
+import dayglass.wire.Listener;
 import dayglass.wire.Reader;
 import dayglass.wire.Readers;
 import dayglass.wire.costing.CostingRequestReader;
@@ -39,9 +40,9 @@ final class JobsPages {
 
     void route(RoutesConfig routes) {
         routes.get("/", ctx -> html.render(ctx, "jobs.jte", model(Form.EMPTY, Form.EMPTY)));
-        routes.post("/jobs", this::create);
-        routes.post("/jobs/import", this::importFile);
-        routes.post("/jobs/{id}/copy", this::copy);
+        FormRoutes.take(routes, "/jobs", "/", this::create);
+        FormRoutes.take(routes, "/jobs/import", "/", this::importFile);
+        FormRoutes.take(routes, "/jobs/{id}/copy", "/jobs/{id}", this::copy);
         routes.get("/jobs/{id}/remove", this::askToRemove);
         routes.post("/jobs/{id}/remove", this::remove);
     }
@@ -80,13 +81,14 @@ final class JobsPages {
     /** A field's value as the wire format reads it; what is wrong with it is told at the field. */
     static <T> Optional<T> read(Form form, String field, Reader<T> reader, List<Fault> faults) {
         if (!form.has(field)) {
-            faults.add(new Fault(field, "must be filled in"));
+            faults.add(new Fault(field, "fill this in"));
             return Optional.empty();
         }
-        return reader.readAt(field, Json.text(form.value(field).strip())).fold(Optional::of, found -> {
-            faults.addAll(found);
-            return Optional.empty();
-        });
+        return reader.readAt(field, Json.text(form.value(field).strip()), Listener.PERSON)
+                .fold(Optional::of, found -> {
+                    faults.addAll(found);
+                    return Optional.empty();
+                });
     }
 
     private void importFile(Context ctx) {

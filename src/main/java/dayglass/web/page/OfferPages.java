@@ -11,6 +11,7 @@ import dayglass.cost.plan.Question;
 import dayglass.web.page.form.Form;
 import dayglass.web.page.form.FormJson;
 import dayglass.wire.Decimals;
+import dayglass.wire.Read;
 import dayglass.wire.Readers;
 import dayglass.wire.costing.OptionWriter;
 import dayglass.wire.costing.PurchaseReader;
@@ -92,12 +93,9 @@ final class OfferPages {
         Optional<Currency> currency = JobsPages.read(form, "currency", Decimals.currency(), faults);
         Optional<LocalDate> until =
                 form.has("validUntil") ? JobsPages.read(form, "validUntil", Readers.date(), faults) : Optional.empty();
-        if (currency.isEmpty()) {
-            return Outcome.refused(Problem.faulty(faults));
-        }
-        Optional<Question.Purchase> purchase = PurchaseReader.offer(
-                        currency.get(), supplier.facts().name(), PurchaseOffer.Offer.ANY_FIRST_DAY)
-                .readAll(FormJson.read(form))
+        Read<Currency> read = currency.map(Read::good).orElseGet(Read::bad);
+        Optional<Question.Purchase> purchase = FormJson.read(
+                        form, PurchaseReader.offer(read, supplier.facts().name(), PurchaseOffer.Offer.ANY_FIRST_DAY))
                 .fold(Optional::of, found -> {
                     faults.addAll(found);
                     return Optional.empty();
@@ -106,7 +104,7 @@ final class OfferPages {
             return Outcome.refused(Problem.faulty(faults));
         }
         return Outcome.done(new PurchaseOffer(
-                supplier.id(), currency.get(), PurchaseOffer.Offer.of(purchase.orElseThrow()), until));
+                supplier.id(), currency.orElseThrow(), PurchaseOffer.Offer.of(purchase.orElseThrow()), until));
     }
 
     private void make(Context ctx) {

@@ -15,8 +15,10 @@ import dayglass.inventory.LensSet;
 import dayglass.inventory.Unit;
 import dayglass.job.Job;
 import dayglass.web.page.form.Form;
+import dayglass.web.request.PathNumbers;
 import dayglass.wire.Decimals;
 import dayglass.wire.Json;
+import dayglass.wire.Listener;
 import dayglass.wire.Read;
 import java.util.ArrayList;
 import java.util.List;
@@ -82,8 +84,7 @@ final class OptionForm {
     }
 
     private static long version(Form form, String owner) {
-        String text = form.value("version/" + owner);
-        return text.matches("[1-9][0-9]{0,17}") ? Long.parseLong(text) : 0;
+        return PathNumbers.of(form.value("version/" + owner)).orElse(0);
     }
 
     private static Job leftOut(Job job, List<String> codes, Form form) {
@@ -94,7 +95,7 @@ final class OptionForm {
             }
         }
         Job.Sources before = job.sources();
-        return JobPages.withSources(
+        return JobOptionPages.withSources(
                 job,
                 new Job.Sources(
                         before.rateCards(), before.purchaseOffers(), before.units(), before.lensSets(), leftOut));
@@ -159,7 +160,7 @@ final class OptionForm {
             return Optional.empty();
         }
         return Decimals.money(Read.good(currency))
-                .readAt(field, Json.text(form.value(field).strip()))
+                .readAt(field, Json.text(form.value(field).strip()), Listener.PERSON)
                 .fold(Optional::of, found -> {
                     faults.addAll(found);
                     return Optional.empty();

@@ -2,6 +2,7 @@ package dayglass.web.page;
 
 import dayglass.base.Outcome;
 import dayglass.base.Transactions;
+import dayglass.books.JobCostCodes;
 import dayglass.cost.plan.StopSignal;
 import dayglass.house.Household;
 import dayglass.job.Job;
@@ -19,6 +20,7 @@ public record PageSources(
         Jobs jobs,
         OptionSources options,
         Costings costings,
+        JobCostCodes costCodes,
         ResolveJob resolveJob,
         CopyJob copyJob,
         ImportJob importJob,

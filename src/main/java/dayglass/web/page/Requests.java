@@ -4,9 +4,10 @@ import dayglass.base.Outcome;
 import dayglass.base.Problem;
 import dayglass.base.Stored;
 import dayglass.base.VersionedCollection;
-import dayglass.web.error.ProblemKind;
 import dayglass.web.error.Refusal;
 import dayglass.web.page.form.Form;
+import dayglass.web.request.FormBody;
+import dayglass.web.request.PathNumbers;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import io.javalin.http.UploadedFile;
@@ -33,11 +34,7 @@ public final class Requests {
 
     /** A whole number in the address. */
     public static long number(Context ctx, String name) {
-        String text = ctx.pathParam(name);
-        if (!text.matches("[1-9][0-9]{0,17}")) {
-            throw missing(ctx);
-        }
-        return Long.parseLong(text);
+        return PathNumbers.in(ctx, name).orElseThrow(() -> missing(ctx));
     }
 
     public static Refusal missing(Context ctx) {
@@ -46,20 +43,12 @@ public final class Requests {
     }
 
     public static Form form(Context ctx) {
-        try {
-            return Form.sent(ctx.formParamMap());
-        } catch (RuntimeException refused) {
-            throw refused;
-        } catch (Exception broken) {
-            // The server throws a checked exception at a multipart body that does not hold together.
-            throw new Refusal(ProblemKind.MALFORMED, "The form did not arrive whole: send it again.");
-        }
+        return Form.sent(FormBody.read(ctx));
     }
 
     /** The version on which a form was based; 0, which is always stale, where it says none. */
     public static long version(Form form) {
-        String text = form.value("version");
-        return text.matches("[1-9][0-9]{0,17}") ? Long.parseLong(text) : 0;
+        return PathNumbers.of(form.value("version")).orElse(0);
     }
 
     /** The value, or the page that says why there is none. */

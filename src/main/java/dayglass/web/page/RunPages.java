@@ -36,7 +36,7 @@ final class RunPages {
     void route(RoutesConfig routes) {
         routes.get("/runs/{number}", this::show);
         routes.get("/runs/{number}/state", this::state);
-        routes.post("/runs/{number}/stop", this::stop);
+        FormRoutes.take(routes, "/runs/{number}/stop", "/runs/{number}", this::stop);
     }
 
     /** Costs the job: straight to the answer where it comes within a second, else to the page that waits for it. */

@@ -47,7 +47,10 @@ public final class NeedsReader {
                 fields.has("dates") ? List.of() : List.copyOf(DEFAULT_ON));
         Read<List<DateRange>> dates = fields.optional("dates", datesInside(horizon), List.of());
         if (fields.has("on") && fields.has("dates")) {
-            fields.place().fault("gives both \"on\" and \"dates\": keep the one that says when it is needed");
+            fields.place()
+                    .fault(
+                            "gives both \"on\" and \"dates\": keep the one that says when it is needed",
+                            "name the uses or the dates, not both");
         }
         Read<Question.Need> need =
                 fields.build(() -> new Question.Need(slot.get(), count.get(), Set.copyOf(on.get()), dates.get()));

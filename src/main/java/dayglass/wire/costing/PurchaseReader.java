@@ -54,7 +54,12 @@ public final class PurchaseReader {
      * @param firstDay the default of {@code availableFrom}
      */
     public static Reader<Question.Purchase> offer(Currency currency, String supplier, LocalDate firstDay) {
-        PurchaseReader reader = new PurchaseReader(Read.good(currency), firstDay);
+        return offer(Read.good(currency), supplier, firstDay);
+    }
+
+    /** The same where the currency may be at fault: the rest is checked all the same. */
+    public static Reader<Question.Purchase> offer(Read<Currency> currency, String supplier, LocalDate firstDay) {
+        PurchaseReader reader = new PurchaseReader(currency, firstDay);
         return Fields.object(
                 fields -> reader.purchase(fields, Read.good(supplier)).get().value());
     }

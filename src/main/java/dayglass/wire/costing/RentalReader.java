@@ -110,7 +110,7 @@ public final class RentalReader {
                 Part.list(Fields.object(RentalReader::longHire)).read(json, place);
         parts.found()
                 .ifPresent(list ->
-                        Part.requireDistinct(list, Part::place, "an earlier entry has the same fromDays already"));
+                        Part.requireDistinct(list, Part::place, "an earlier entry begins at the same number of days"));
         return parts.map(Part::goodValues);
     }
 

@@ -37,9 +37,14 @@ final class ResaleReader {
         Read<Optional<List<Point>>> points = fields.optional(POINTS, Readers.notEmpty(this::points));
         Read<Percent> sellingCost = fields.optional("sellingCostPercent", Decimals.percent(0, 100), Percent.ZERO);
         if (fields.has(LOSS) == fields.has(POINTS)) {
+            boolean both = fields.has(LOSS);
             fields.place()
-                    .fault("gives " + (fields.has(LOSS) ? "both" : "neither") + " \"" + LOSS + "\" and \"" + POINTS
-                            + "\": give one of the two");
+                    .fault(
+                            "gives " + (both ? "both" : "neither") + " \"" + LOSS + "\" and \"" + POINTS
+                                    + "\": give one of the two",
+                            both
+                                    ? "give the loss a year or the values at months, not both"
+                                    : "give the loss a year, or else values at months");
         }
         return fields.build(() -> new PurchaseTerms.Resale(value(loss.get(), points.get()), sellingCost.get()));
     }

@@ -4,18 +4,15 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dayglass.support.OneServer;
 import dayglass.support.Reply;
 import dayglass.support.Served;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.util.HexFormat;
 import java.util.Set;
 import java.util.TreeSet;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import tools.jackson.databind.JsonNode;
@@ -23,23 +20,8 @@ import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ObjectNode;
 
 /** Requests and jobs are costed over HTTP as the examples say, and what was answered is kept as it was. */
-class CostingApiTest {
+class CostingApiTest extends OneServer {
     private static final JsonMapper JSON = JsonMapper.shared();
-
-    @TempDir
-    static Path folder;
-
-    private static Served served;
-
-    @BeforeAll
-    static void start() {
-        served = Served.in(folder);
-    }
-
-    @AfterAll
-    static void stop() {
-        served.close();
-    }
 
     private static ObjectNode request(String name) {
         return (ObjectNode) JSON.readTree(Served.example(name));
@@ -160,9 +142,16 @@ class CostingApiTest {
         assertEquals(409, used.status());
         assertTrue(used.json().get("detail").asString().contains("costing " + one.id()));
         for (Reply costing : new Reply[] {one, other}) {
-            assertEquals(204, served.delete("/api/costings/" + costing.id()).status());
-            assertEquals(404, served.get("/api/costings/" + costing.id()).status());
-            assertEquals(404, served.delete("/api/costings/" + costing.id()).status());
+            String address = "/api/costings/" + costing.id();
+            assertEquals(428, served.delete(address).status());
+            Reply stale = served.delete(address, "If-Match", "\"2\"");
+            assertEquals(412, stale.status());
+            assertEquals(costing.id(), stale.json().at("/current/id").asLong());
+            assertEquals(costing.etag(), stale.etag());
+            assertEquals(200, served.get(address).status());
+            assertEquals(204, served.delete(address, "If-Match", costing.etag()).status());
+            assertEquals(404, served.get(address).status());
+            assertEquals(404, served.delete(address).status());
         }
         assertEquals(
                 204,

@@ -3,35 +3,17 @@ package dayglass.web.api;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dayglass.support.OneServer;
 import dayglass.support.Reply;
-import dayglass.support.Served;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** A lens is judged over HTTP; every answer is held to the contract. */
-class FitApiTest {
+class FitApiTest extends OneServer {
     private static final Path EXAMPLE =
             Path.of("src/test/resources/dayglass/optics/examples/attachment-in-low-light.json");
-
-    @TempDir
-    static Path folder;
-
-    private static Served served;
-
-    @BeforeAll
-    static void start() {
-        served = Served.in(folder);
-    }
-
-    @AfterAll
-    static void stop() {
-        served.close();
-    }
 
     @Test
     void aLensIsJudged() throws IOException {

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
+import org.openqa.selenium.StaleElementReferenceException;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
@@ -122,6 +123,8 @@ public final class Browser implements AutoCloseable {
     public void waitForText(String selector, String text) {
         new WebDriverWait(driver, PATIENCE)
                 .withMessage(() -> selector + " never says " + text + " at " + address())
+                // The page may be replaced between the finding of an element and the reading of it.
+                .ignoring(StaleElementReferenceException.class)
                 .until(it ->
                         all(selector).stream().anyMatch(each -> each.getText().equals(text)));
     }

@@ -26,6 +26,7 @@ final class RunningHouse implements AutoCloseable {
                 rooms.jobs(),
                 rooms.sources(),
                 rooms.costings(),
+                rooms.costCodes(),
                 rooms.resolveJob(),
                 rooms.copyJob(),
                 rooms.importJob(),

@@ -7,9 +7,7 @@ import dayglass.house.HouseSettings;
 import dayglass.web.api.IfMatch;
 import dayglass.web.api.Replies;
 import dayglass.web.api.Requests;
-import dayglass.web.error.ProblemKind;
 import dayglass.web.error.Refusal;
-import dayglass.wire.Json;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 
@@ -54,11 +52,6 @@ public final class HouseApi {
     }
 
     private static Refusal stale(Stored<House.Id, House> current) {
-        return new Refusal(
-                        ProblemKind.STALE,
-                        "The house is at version " + current.version()
-                                + ", shown as \"current\"; base the change on that.",
-                        Json.object().put("current", HouseJson.whole(current)).build())
-                .withHeader("ETag", IfMatch.tag(current.version()));
+        return IfMatch.stale("The house is", current.version(), HouseJson.whole(current));
     }
 }

@@ -49,7 +49,9 @@ public final class CostingApi {
 
     private void costJob(Context ctx) {
         Job.Id job = new Job.Id(Requests.pathId(ctx));
-        answer(ctx, makeCosting.ofJob(job, timeLimit(ctx)));
+        Optional<Integer> timeLimit = timeLimit(ctx);
+        Requests.noFacts(ctx);
+        answer(ctx, makeCosting.ofJob(job, timeLimit));
     }
 
     private void costRequest(Context ctx) {
@@ -96,16 +98,21 @@ public final class CostingApi {
         Replies.json(ctx, CostingJson.whole(costing));
     }
 
-    /** It never changes, so that no version needs to be named. */
+    /** It never changes, yet its version is asked for as everywhere: whoever removes it has seen it. */
     private void remove(Context ctx) {
         Requests.onlyParameters(ctx);
-        done(costings.remove(new KeptCosting.Id(Requests.pathId(ctx))));
+        Stored<KeptCosting.Id, KeptCosting> costing = find(Requests.pathId(ctx));
+        if (!IfMatch.of(ctx).matches(costing.version())) {
+            throw IfMatch.stale("This costing is", costing.version(), CostingJson.whole(costing));
+        }
+        done(costings.remove(costing.id()));
         ctx.status(204);
     }
 
     private void rerun(Context ctx) {
         Requests.onlyParameters(ctx);
         Stored<KeptCosting.Id, KeptCosting> costing = find(Requests.pathId(ctx));
+        Requests.noFacts(ctx);
         Replies.json(ctx, CostingJson.rerun(costing.id(), done(runAgain.of(costing.facts()))));
     }
 

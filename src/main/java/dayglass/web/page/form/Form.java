@@ -62,11 +62,14 @@ public record Form(Map<String, String> values, List<Fault> faults, String refusa
     }
 
     public Form with(Problem problem) {
-        return new Form(values, problem.faults(), problem.faults().isEmpty() ? problem.detail() : "");
+        return new Form(
+                values,
+                new FaultPlaces(values).of(problem.faults()),
+                problem.faults().isEmpty() ? problem.detail() : "");
     }
 
     public Form with(List<Fault> found) {
-        return new Form(values, found, "");
+        return new Form(values, new FaultPlaces(values).of(found), "");
     }
 
     public Form with(String name, String value) {
@@ -78,7 +81,7 @@ public record Form(Map<String, String> values, List<Fault> faults, String refusa
     /** The field at a pointer, else the first field below it, else the nearest field above it or below that. */
     private String ownerOf(String pointer) {
         for (String at = pointer; !at.isEmpty(); at = parent(at)) {
-            if (values.containsKey(at)) {
+            if (values.containsKey(at) || FaultPlaces.isFirstField(at)) {
                 return at;
             }
             for (String name : values.keySet()) {

@@ -1,6 +1,9 @@
 package dayglass.web.page.form;
 
+import dayglass.wire.Checked;
 import dayglass.wire.Json;
+import dayglass.wire.Listener;
+import dayglass.wire.Reader;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -77,6 +80,11 @@ public final class FormJson {
             }
         });
         return root.json("");
+    }
+
+    /** What a form stands for, with faults told in words for whoever fills it in. */
+    public static <T> Checked<T> read(Form compact, Reader<T> reader) {
+        return reader.readAt("", read(compact), Listener.PERSON);
     }
 
     private static Json leaf(String name, String value) {

@@ -10,11 +10,13 @@ import dayglass.house.Role;
 import dayglass.web.api.house.HouseJson;
 import dayglass.web.api.house.PersonApi;
 import dayglass.web.api.house.WhoIsThere;
+import dayglass.web.page.FormRoutes;
 import dayglass.web.page.Html;
 import dayglass.web.page.Requests;
 import dayglass.web.page.form.Form;
 import dayglass.web.page.form.FormJson;
 import dayglass.wire.Json;
+import dayglass.wire.Listener;
 import dayglass.wire.Reader;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -51,9 +53,9 @@ public final class HousePages {
     public void route(RoutesConfig routes) {
         routes.get(PAGE, ctx -> html.render(ctx, "house.jte", model(settingsForm(), Optional.empty(), Form.EMPTY)));
         routes.post(PAGE, this::changeSettings);
-        routes.post(PAGE + "/people", this::add);
-        routes.post(PAGE + "/people/{id}", this::change);
-        routes.post(WhoIsThere.CHOICE, this::choose);
+        FormRoutes.take(routes, PAGE + "/people", PAGE, this::add);
+        FormRoutes.take(routes, PAGE + "/people/{id}", PAGE, this::change);
+        FormRoutes.take(routes, WhoIsThere.CHOICE, PAGE, this::choose);
         new ChangePages(household, html).route(routes);
     }
 
@@ -140,7 +142,8 @@ public final class HousePages {
     }
 
     private static <T> Outcome<T> read(Reader<T> reader, Json json) {
-        return reader.readAll(json).fold(Outcome::done, faults -> Outcome.refused(Problem.faulty(faults)));
+        return reader.readAt("", json, Listener.PERSON)
+                .fold(Outcome::done, faults -> Outcome.refused(Problem.faulty(faults)));
     }
 
     private <T> void answer(

@@ -9,6 +9,7 @@ import dayglass.web.page.Html;
 import dayglass.web.page.Requests;
 import dayglass.web.page.form.Form;
 import dayglass.wire.Json;
+import dayglass.wire.Listener;
 import dayglass.wire.Reader;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -61,7 +62,9 @@ abstract class RecordPages<I extends Id, T> {
     abstract Form ordered(Form sent);
 
     private Outcome<T> read(Form form) {
-        return kind.reader().readAll(json(form)).fold(Outcome::done, faults -> Outcome.refused(Problem.faulty(faults)));
+        return kind.reader()
+                .readAt("", json(form), Listener.PERSON)
+                .fold(Outcome::done, faults -> Outcome.refused(Problem.faulty(faults)));
     }
 
     private void add(Context ctx) {

@@ -1,0 +1,5 @@
+/** The collections of {@link dayglass.books} in the database: cost codes. Rules that need other rows are checked here. */
+@NullMarked
+package dayglass.storage.books;
+
+import org.jspecify.annotations.NullMarked;
