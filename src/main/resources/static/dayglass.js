@@ -353,6 +353,34 @@ function pictureField(form) {
   });
 }
 
+/*
+ * A keyboard-wedge scanner types a label faster than anybody can and ends it with Enter. Where no field has the focus,
+ * what comes that fast opens the unit.
+ */
+function listenForScanner(box) {
+  const fastest = 50;
+  const least = 3;
+  let typed = "";
+  let last = 0;
+  addEventListener("keydown", event => {
+    const busy = event.target.closest("input, textarea, select");
+    if (busy || event.ctrlKey || event.metaKey || event.altKey) {
+      return;
+    }
+    if (event.timeStamp - last > fastest) {
+      typed = "";
+    }
+    last = event.timeStamp;
+    if (event.key === "Enter" && typed.length >= least) {
+      event.preventDefault();
+      box.value = typed;
+      box.form.requestSubmit();
+    } else if (event.key.length === 1) {
+      typed += event.key;
+    }
+  });
+}
+
 /* A form that was sent cannot be sent twice. */
 addEventListener("submit", event => {
   const form = event.target;
@@ -376,3 +404,4 @@ const pictures = document.querySelector("form[data-pictures]");
 if (pictures) {
   pictureField(pictures);
 }
+listenForScanner(document.getElementById("scan"));

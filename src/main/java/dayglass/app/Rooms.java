@@ -46,7 +46,6 @@ import dayglass.storage.planning.JooqCostings;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneId;
-import java.util.Optional;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 
@@ -99,7 +98,6 @@ public final class Rooms implements AutoCloseable {
                 new JooqOccupations(database),
                 new JooqHolds(database),
                 new JooqUnitStates(database),
-                (unit, day) -> Optional.empty(),
                 new JooqOverrides(database),
                 new BookUnits.Surroundings(household.settings(), database, household.whoActs(), clock));
     }

@@ -26,6 +26,7 @@ import dayglass.web.page.Pages;
 import dayglass.web.page.house.HousePages;
 import dayglass.web.page.shelf.NotePages;
 import dayglass.web.page.shelf.ShelfPages;
+import dayglass.web.page.wall.WallPages;
 import dayglass.web.reference.ReferencePage;
 import io.javalin.config.RoutesConfig;
 import java.util.List;
@@ -49,6 +50,7 @@ public final class ServerRoutes {
         Html html = new Html(rooms.household());
         new HousePages(rooms.household(), html).route(routes);
         ShelfPages.route(routes, rooms.shelf(), rooms.shelfImport(), rooms.household());
+        new WallPages(rooms.shelf(), rooms.whereAreUnits(), html).route(routes);
         new NotePages(rooms.notebook(), rooms.household(), html).route(routes);
     }
 

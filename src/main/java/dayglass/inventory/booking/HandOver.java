@@ -6,7 +6,6 @@ import dayglass.base.Stored;
 import dayglass.base.Transactions;
 import dayglass.house.House;
 import dayglass.house.Person;
-import dayglass.inventory.Unit;
 import dayglass.inventory.booking.Occupation.Handling;
 import dayglass.inventory.booking.Occupation.Kind;
 import java.time.Duration;
@@ -17,22 +16,14 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Lets booked units out and takes them back. Rules that allow or refuse are asked in turn; one overdue for service or
+ * Lets booked units out and takes them back. Rules that allow or refuse are asked in turn; one that is
  * not healthy goes out only where somebody says why, and that is kept.
  */
 public final class HandOver {
     private final Occupations occupations;
     private final UnitState.Source units;
-    private final ServiceState service;
     private final Overrides overrides;
     private final BookUnits.Surroundings around;
-
-    /** Whether a unit is overdue for service on a day. */
-    @FunctionalInterface
-    public interface ServiceState {
-        /** Since when, where it is. */
-        Optional<LocalDate> overdueSince(Unit.Id unit, LocalDate day);
-    }
 
     /** Where overrides are kept; none is ever changed. */
     public interface Overrides {
@@ -47,12 +38,10 @@ public final class HandOver {
     public HandOver(
             Occupations occupations,
             UnitState.Source units,
-            ServiceState service,
             Overrides overrides,
             BookUnits.Surroundings around) {
         this.occupations = occupations;
         this.units = units;
-        this.service = service;
         this.overrides = overrides;
         this.around = around;
     }
@@ -135,9 +124,6 @@ public final class HandOver {
                             : state.tag() + " has an unresolved finding of severity " + state.worstFinding() + ".",
                     true));
         }
-        service.overdueSince(booking.unit(), day)
-                .ifPresent(since ->
-                        found.add(new Obstacle(state.tag() + " is overdue for service since " + since + ".", true)));
         return found;
     }
 

@@ -9,7 +9,6 @@ public record Whereabouts(
         Occupations occupations,
         Holds holds,
         UnitState.Source units,
-        HandOver.ServiceState service,
         HandOver.Overrides overrides,
         BookUnits.Surroundings around) {
 
@@ -18,7 +17,7 @@ public record Whereabouts(
     }
 
     public HandOver handOver() {
-        return new HandOver(occupations, units, service, overrides, around);
+        return new HandOver(occupations, units, overrides, around);
     }
 
     public Availability availability() {

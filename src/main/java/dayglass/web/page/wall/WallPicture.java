@@ -1,0 +1,116 @@
+package dayglass.web.page.wall;
+
+import dayglass.inventory.booking.Hold;
+import dayglass.inventory.booking.Occupation;
+import dayglass.inventory.booking.Stay;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * Rows of bars: a unit a row, in the order and groups that its maker gives.
+ *
+ * @param days the columns
+ * @param now where the present moment stands, -1 where it is not on the wall
+ */
+public record WallPicture(WallDays days, List<Group> groups, int now) {
+    private static final double CHARACTER_WIDTH = 6.6;
+    private static final int LEAST_WIDTH = 3;
+    private static final DateTimeFormatter MOMENT = DateTimeFormatter.ofPattern("EEE d MMM, HH:mm", Locale.UK);
+
+    public WallPicture {
+        groups = List.copyOf(groups);
+    }
+
+    /** Units of one set, or those of none. */
+    public record Group(String name, List<Row> rows) {
+        public Group {
+            rows = List.copyOf(rows);
+        }
+    }
+
+    /** A unit with what is known of it. */
+    public record Row(long unit, String tag, String model, List<Bar> bars) {
+        public Row {
+            bars = List.copyOf(bars);
+        }
+    }
+
+    /**
+     * A time that a unit is not free, or wished for.
+     *
+     * @param kind {@code booking}, {@code out}, {@code late}, {@code bench}, {@code absence}, {@code turnaround} or
+     *     {@code hold}
+     * @param caption as much of what it is for as fits
+     */
+    public record Bar(int x, int width, String kind, String caption, String title) {}
+
+    public int rows() {
+        return groups.stream().mapToInt(group -> group.rows().size()).sum();
+    }
+
+    /** The bars of one occupation: itself, what it runs over its time, and the turnaround after it. */
+    static List<Bar> bars(Occupation of, WallDays days, Instant now, ZoneId zone) {
+        Stay stay = of.stay();
+        boolean out = of.handling().isOut();
+        boolean late = out && stay.back().isBefore(now);
+        String words = words(of, out, late) + ": " + of.subject() + ", " + span(stay.out(), stay.back(), zone);
+        List<Bar> bars = new ArrayList<>();
+        String kind =
+                out && of.kind() == Occupation.Kind.BOOKING ? "out" : of.kind().word();
+        add(bars, days, new Time(stay.out(), stay.back()), kind, of.subject(), words);
+        if (late) {
+            add(bars, days, new Time(stay.back(), now), "late", "late", words);
+        } else if (stay.freeAt().isAfter(stay.back())) {
+            add(
+                    bars,
+                    days,
+                    new Time(stay.back(), stay.freeAt()),
+                    "turnaround",
+                    "",
+                    "turnaround until " + MOMENT.format(stay.freeAt().atZone(zone)));
+        }
+        return bars;
+    }
+
+    static List<Bar> bars(Hold hold, WallDays days, ZoneId zone) {
+        List<Bar> bars = new ArrayList<>();
+        add(
+                bars,
+                days,
+                new Time(hold.out(), hold.back()),
+                "hold",
+                hold.subject(),
+                "hold " + hold.rank() + ": " + hold.subject() + ", " + span(hold.out(), hold.back(), zone));
+        return bars;
+    }
+
+    private record Time(Instant from, Instant until) {}
+
+    private static void add(List<Bar> bars, WallDays days, Time time, String kind, String caption, String title) {
+        int from = days.x(time.from());
+        int until = days.x(time.until());
+        boolean seen = time.until().isAfter(days.begin()) && time.from().isBefore(days.end());
+        if (seen) {
+            int width = Math.max(LEAST_WIDTH, until - from);
+            int fits = (int) ((width - 8) / CHARACTER_WIDTH);
+            String short_ = caption.length() <= fits ? caption : fits < 3 ? "" : caption.substring(0, fits - 1) + "…";
+            bars.add(new Bar(from, width, kind, short_, title));
+        }
+    }
+
+    private static String words(Occupation of, boolean out, boolean late) {
+        return switch (of.kind()) {
+            case BOOKING -> late ? "late, was due back" : out ? "out" : "booked";
+            case BENCH -> "on the bench";
+            case ABSENCE -> "away";
+        };
+    }
+
+    private static String span(Instant from, Instant until, ZoneId zone) {
+        return MOMENT.format(from.atZone(zone)) + " to " + MOMENT.format(until.atZone(zone));
+    }
+}
