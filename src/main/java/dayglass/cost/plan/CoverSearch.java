@@ -32,6 +32,10 @@ final class CoverSearch {
     private Optional<Found> best = Optional.empty();
     private final int[] fallback;
     private boolean impossible;
+
+    /** What is known of the plans that use periods too many to be held in memory. */
+    private long boundOfAll = Long.MIN_VALUE / 4;
+
     private long periodsSeen;
     private long expanded;
     private Optional<Node> root = Optional.empty();
@@ -59,6 +63,9 @@ final class CoverSearch {
 
     /** No plan costs less than this. */
     long bound() {
+        if (!cover.whole()) {
+            return boundOfAll;
+        }
         long known = best.map(Found::cost).orElse(HoldPath.NONE);
         known = open.isEmpty() ? known : Math.min(known, open.peek().bound);
         return next.isEmpty() ? known : Math.min(known, next.get().bound);
@@ -70,7 +77,7 @@ final class CoverSearch {
 
     /** Whether it was proved that there is no plan at all. */
     boolean impossible() {
-        return impossible;
+        return cover.whole() && (impossible || (done() && best.isEmpty()));
     }
 
     /** How much work was done: periods looked at. */
@@ -82,7 +89,7 @@ final class CoverSearch {
     void begin(StopSignal stop) {
         size();
         Node top = Node.root(cover, firstPrices());
-        offer(repair.plan(top.prices, new double[cover.hires.length][cover.days], fallback));
+        offer(repair.plan(top.prices, new double[cover.hires.length][cover.days], fallback, patience(stop)));
         long bound = Long.MIN_VALUE / 4;
         double[] at = top.prices;
         for (int step = 0; step < ROOT_STEPS && (step == 0 || !stop.stopped()); step += ROOT_CHUNK) {
@@ -93,7 +100,10 @@ final class CoverSearch {
                 bound = raised.bound();
                 at = raised.prices();
             }
-            mend(at, top);
+            mend(at, top, stop);
+            if (step == 0) {
+                boundAll(at, stop);
+            }
             if (bound > goal() || slow) {
                 break;
             }
@@ -103,9 +113,10 @@ final class CoverSearch {
             }
         }
         top = top.priced(at, bound);
+        boundAll(at, stop);
         for (int[] bundle : prices.bundles()
                 .subList(0, Math.min(MOST_BUNDLES, prices.bundles().size()))) {
-            offer(repair.plan(at, prices.likely(top), bundle));
+            offer(repair.plan(at, prices.likely(top), bundle, patience(stop)));
         }
         if (bound >= HoldPath.NONE / 2) {
             impossible = best.isEmpty();
@@ -115,6 +126,13 @@ final class CoverSearch {
             root = Optional.of(top);
             open.add(top);
             forget();
+        }
+    }
+
+    private void boundAll(double[] at, StopSignal stop) {
+        if (!cover.whole()) {
+            prices.valueOfAll(Node.root(cover, at), at, stop)
+                    .ifPresent(value -> boundOfAll = Math.max(boundOfAll, value));
         }
     }
 
@@ -151,7 +169,7 @@ final class CoverSearch {
         long bound = Math.max(raised.bound(), parent.bound);
         offer(raised.plan());
         if (++expanded % MENDED_EACH == 1) {
-            mend(raised.prices(), node);
+            mend(raised.prices(), node, stop);
         }
         if (bound > goal()) {
             return;
@@ -172,14 +190,20 @@ final class CoverSearch {
         return best.map(Found::cost).orElse(Math.max(bound, 0) * 2 + unit * 1_000);
     }
 
-    private void mend(double[] at, Node node) {
-        prices.value(node, at);
-        double[][] likely = prices.likely(node);
-        Optional<Found> plan = repair.plan(at, likely, prices.bought());
-        offer(plan.isPresent() ? plan : repair.plan(at, likely, fallback));
+    /** The first plan is made whatever the signal says. */
+    private StopSignal patience(StopSignal stop) {
+        return best.isPresent() ? stop : StopSignal.NEVER;
     }
 
-    private void offer(Optional<Found> plan) {
+    private void mend(double[] at, Node node, StopSignal stop) {
+        prices.value(node, at);
+        double[][] likely = prices.likely(node);
+        Optional<Found> plan = repair.plan(at, likely, prices.bought(), patience(stop));
+        offer(plan.isPresent() ? plan : repair.plan(at, likely, fallback, patience(stop)));
+    }
+
+    /** Takes note of a plan. */
+    void offer(Optional<Found> plan) {
         if (plan.isPresent()
                 && (best.isEmpty() || plan.get().cost() < best.get().cost())) {
             best = plan;

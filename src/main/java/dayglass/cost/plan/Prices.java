@@ -155,17 +155,7 @@ final class Prices {
     /** The bound that these prices give, the paths behind it left in {@link #holding}. */
     long value(Node node, double[] prices) {
         steps++;
-        round(prices);
-        long value = 0;
-        for (int row = 0; row < slotDays; row++) {
-            surplus[row] = -needed[row];
-            value += whole[row] * needed[row];
-        }
-        for (int row = slotDays; row < rows; row++) {
-            surplus[row] = cover.stock[(row - slotDays) / cover.days];
-            value -= whole[row] * surplus[row];
-        }
-        rewards();
+        long value = open(prices);
         for (int g = 0; g < node.groups.length; g++) {
             Node.Group group = node.groups[g];
             Cover.Hire hire = cover.hires[group.hire];
@@ -180,6 +170,38 @@ final class Prices {
             serve(hire, group.copies, days);
         }
         return cover.buys.length == 0 ? value : value - purchases(node);
+    }
+
+    /** What the needs are worth at these prices, less the stock, as whole numbers; nothing is held yet. */
+    private long open(double[] prices) {
+        round(prices);
+        long value = 0;
+        for (int row = 0; row < slotDays; row++) {
+            surplus[row] = -needed[row];
+            value += whole[row] * needed[row];
+        }
+        for (int row = slotDays; row < rows; row++) {
+            surplus[row] = cover.stock[(row - slotDays) / cover.days];
+            value -= whole[row] * surplus[row];
+        }
+        rewards();
+        return value;
+    }
+
+    /**
+     * The bound that these prices give over all periods, those too that are not in memory.
+     *
+     * @return empty where the signal came first
+     */
+    Optional<Long> valueOfAll(Node root, double[] prices, StopSignal stop) {
+        long value = open(prices);
+        for (int h = 0; h < cover.hires.length; h++) {
+            if (stop.stopped()) {
+                return Optional.empty();
+            }
+            value += cover.hires[h].copies * path.least(cover.hires[h].all.orElseThrow(), reward[h]);
+        }
+        return Optional.of(cover.buys.length == 0 ? value : value - purchases(root));
     }
 
     /** Whether the offers' choices of the last valuation are a plan by themselves. */

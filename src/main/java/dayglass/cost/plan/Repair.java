@@ -61,14 +61,18 @@ final class Repair {
      * @param prices by slot and day
      * @param likely how sure the relaxation is of each offer's days, 0 to 1: those days are paid a little more
      * @param purchases how many of each to begin with, within the cash limit
+     * @param stop when it says so, there is no plan
      */
-    Optional<Found> plan(double[] prices, double[][] likely, int[] purchases) {
+    Optional<Found> plan(double[] prices, double[][] likely, int[] purchases, StopSignal stop) {
         clear(purchases);
         double[] rising = prices.clone();
         double floor =
                 Arrays.stream(rising, 0, cover.demand.length * cover.days).max().orElse(0) / 50 + 1;
         for (int round = 0; round < MOST_ROUNDS && !(round > 0 && covered()); round++) {
             for (int copy = 0; copy < hireOf.length; copy++) {
+                if (stop.stopped()) {
+                    return Optional.empty();
+                }
                 improve(copy, rising, likely[hireOf[copy]]);
             }
             raise(rising, floor);
