@@ -14,10 +14,10 @@ import java.util.PriorityQueue;
  * the relaxation is least sure. It can be stopped and gone on with; what it knows is true at any time.
  */
 final class CoverSearch {
-    private static final int ROOT_STEPS = 400;
-    private static final int ROOT_CHUNK = 25;
-    private static final int NODE_STEPS = 30;
-    private static final int MOST_BUNDLES = 12;
+    private static final int ROOT_STEPS = 1_000;
+    private static final int ROOT_CHUNK = 50;
+    private static final int NODE_STEPS = 50;
+    private static final int MOST_BUNDLES = 3;
 
     /** Making a plan takes as long as many valuations, so not every node is mended into one. */
     private static final int MENDED_EACH = 3;
@@ -95,12 +95,14 @@ final class CoverSearch {
         for (int step = 0; step < ROOT_STEPS && (step == 0 || !stop.stopped()); step += ROOT_CHUNK) {
             Prices.Raised raised = prices.raise(top, ROOT_CHUNK, target(bound), goal(), stop::stopped);
             offer(raised.plan());
-            boolean slow = step > 100 && raised.bound() - bound < Math.max(1, Math.abs(bound) / 3_000);
+            boolean slow = step > 100 && raised.bound() - bound < enough(bound);
             if (raised.bound() > bound) {
                 bound = raised.bound();
                 at = raised.prices();
             }
-            mend(at, top, stop);
+            if (step % (2 * ROOT_CHUNK) == 0) {
+                mend(at, top, stop);
+            }
             if (step == 0) {
                 boundAll(at, stop);
             }
@@ -114,9 +116,10 @@ final class CoverSearch {
         }
         top = top.priced(at, bound);
         boundAll(at, stop);
-        for (int[] bundle : prices.bundles()
-                .subList(0, Math.min(MOST_BUNDLES, prices.bundles().size()))) {
-            offer(repair.plan(at, prices.likely(top), bundle, patience(stop)));
+        mend(at, top, stop);
+        double[][] likely = prices.likely(top);
+        for (int[] bundle : prices.bundles(MOST_BUNDLES)) {
+            offer(repair.plan(at, likely, bundle, patience(stop)));
         }
         if (bound >= HoldPath.NONE / 2) {
             impossible = best.isEmpty();
@@ -179,6 +182,11 @@ final class CoverSearch {
             return;
         }
         split(node);
+    }
+
+    /** How much a chunk of steps must raise the root's bound for another to be worth its time. */
+    private long enough(long bound) {
+        return Math.max(1, best.isPresent() ? (goal() - bound) / 50 : Math.abs(bound) / 3_000);
     }
 
     /** A cost that a plan worth finding does not pass. */

@@ -4,10 +4,11 @@ import dayglass.cost.plan.Cover.Found;
 import dayglass.cost.plan.Cover.Held;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.LinkedHashMap;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.BooleanSupplier;
 
 /**
@@ -52,7 +53,7 @@ final class Prices {
     /** Valuations so far, a measure of work. */
     long steps;
 
-    private final Map<List<Integer>, Integer> bundles = new LinkedHashMap<>();
+    private final Set<List<Integer>> bundles = new LinkedHashSet<>();
 
     Prices(Cover cover) {
         this.cover = cover;
@@ -332,7 +333,7 @@ final class Prices {
             made[b] += share * (mix.counts()[b] - made[b]);
         }
         if (made.length > 0 && bundles.size() < MOST_BUNDLES) {
-            bundles.merge(Arrays.stream(mix.counts()).boxed().toList(), 1, Integer::sum);
+            bundles.add(Arrays.stream(mix.counts()).boxed().toList());
         }
     }
 
@@ -348,12 +349,21 @@ final class Prices {
         return likely;
     }
 
-    /** The bundles of purchases that paid at some prices, the most frequent first. */
-    List<int[]> bundles() {
-        return bundles.entrySet().stream()
-                .sorted(Map.Entry.<List<Integer>, Integer>comparingByValue().reversed())
-                .map(entry -> entry.getKey().stream().mapToInt(count -> count).toArray())
+    /** The bundles of purchases that paid at some prices and are worth the most at those of the last valuation. */
+    List<int[]> bundles(int most) {
+        return bundles.stream()
+                .sorted(Comparator.comparingLong(bundle -> -worth(bundle)))
+                .limit(most)
+                .map(bundle -> bundle.stream().mapToInt(count -> count).toArray())
                 .toList();
+    }
+
+    private long worth(List<Integer> bundle) {
+        long sum = 0;
+        for (int b = 0; b < worth.length; b++) {
+            sum += bundle.get(b) * worth[b];
+        }
+        return sum;
     }
 
     /** One step; false where nothing pulls any more. */
