@@ -93,7 +93,7 @@ final class CoverSearch {
         long bound = Long.MIN_VALUE / 4;
         double[] at = top.prices;
         for (int step = 0; step < ROOT_STEPS && (step == 0 || !stop.stopped()); step += ROOT_CHUNK) {
-            Prices.Raised raised = prices.raise(top, ROOT_CHUNK, target(bound), goal(), stop::stopped);
+            Raised raised = prices.raise(top, ROOT_CHUNK, target(bound), goal(), stop::stopped);
             offer(raised.plan());
             boolean slow = step > 100 && raised.bound() - bound < enough(bound);
             if (raised.bound() > bound) {
@@ -168,7 +168,7 @@ final class CoverSearch {
         if (!reach.settle(node)) {
             return;
         }
-        Prices.Raised raised = prices.raise(node, NODE_STEPS, target(parent.bound), goal(), stop::stopped);
+        Raised raised = prices.raise(node, NODE_STEPS, target(parent.bound), goal(), stop::stopped);
         long bound = Math.max(raised.bound(), parent.bound);
         offer(raised.plan());
         if (++expanded % MENDED_EACH == 1) {

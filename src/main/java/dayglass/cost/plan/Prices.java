@@ -4,11 +4,8 @@ import dayglass.cost.plan.Cover.Found;
 import dayglass.cost.plan.Cover.Held;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.BooleanSupplier;
 
 /**
@@ -24,7 +21,6 @@ import java.util.function.BooleanSupplier;
 final class Prices {
     private static final double KEPT_OF_DIRECTION = 0.6;
     private static final double AVERAGE_STEP = 0.12;
-    private static final int MOST_BUNDLES = 200;
 
     private final Cover cover;
     private final HoldPath path;
@@ -53,7 +49,7 @@ final class Prices {
     /** Valuations so far, a measure of work. */
     long steps;
 
-    private final Set<List<Integer>> bundles = new LinkedHashSet<>();
+    private final Bundles bundles = new Bundles();
 
     Prices(Cover cover) {
         this.cover = cover;
@@ -77,32 +73,6 @@ final class Prices {
 
     int rows() {
         return rows;
-    }
-
-    /** What came of raising prices: the best of them and their bound. */
-    static final class Raised {
-        private final double[] prices;
-        private final long bound;
-        private final Optional<Found> plan;
-
-        Raised(double[] prices, long bound, Optional<Found> plan) {
-            this.prices = prices;
-            this.bound = bound;
-            this.plan = plan;
-        }
-
-        /** The best plan that the offers' own choices made up on the way. */
-        Optional<Found> plan() {
-            return plan;
-        }
-
-        double[] prices() {
-            return prices;
-        }
-
-        long bound() {
-            return bound;
-        }
     }
 
     /**
@@ -332,9 +302,7 @@ final class Prices {
         for (int b = 0; b < made.length; b++) {
             made[b] += share * (mix.counts()[b] - made[b]);
         }
-        if (made.length > 0 && bundles.size() < MOST_BUNDLES) {
-            bundles.add(Arrays.stream(mix.counts()).boxed().toList());
-        }
+        bundles.note(mix.counts());
     }
 
     /** How large a part of its copies each offer held on each day of late, 0 to 1. */
@@ -351,19 +319,7 @@ final class Prices {
 
     /** The bundles of purchases that paid at some prices and are worth the most at those of the last valuation. */
     List<int[]> bundles(int most) {
-        return bundles.stream()
-                .sorted(Comparator.comparingLong(bundle -> -worth(bundle)))
-                .limit(most)
-                .map(bundle -> bundle.stream().mapToInt(count -> count).toArray())
-                .toList();
-    }
-
-    private long worth(List<Integer> bundle) {
-        long sum = 0;
-        for (int b = 0; b < worth.length; b++) {
-            sum += bundle.get(b) * worth[b];
-        }
-        return sum;
+        return bundles.best(most, worth);
     }
 
     /** One step; false where nothing pulls any more. */
