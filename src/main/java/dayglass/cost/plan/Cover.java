@@ -1,5 +1,8 @@
 package dayglass.cost.plan;
 
+import java.util.Arrays;
+import java.util.Optional;
+
 /**
  * A covering problem by day numbers: a part of a question that has nothing to do with its other parts. Amounts are in
  * the search's own units, exact multiples of the minor unit unless the amounts are enormous ({@link Scale}).
@@ -28,6 +31,11 @@ final class Cover {
         this.stock = stock;
     }
 
+    /** Whether every period that can matter is there. */
+    boolean whole() {
+        return Arrays.stream(hires).allMatch(hire -> hire.all.isEmpty());
+    }
+
     /** A price of a slot-day up to which all sums of prices stay far from overflow. */
     long highestPrice() {
         long needs = 1;
@@ -53,6 +61,9 @@ final class Cover {
         final int[] draws;
         final int[] drawn;
         Periods periods;
+
+        /** All periods, where {@code periods} holds only some because all would be too many. */
+        Optional<Periods.Rows> all = Optional.empty();
 
         Hire(int index, int copies, int[] slots, int[][] serves, int[] draws, int[] drawn, Periods periods) {
             this.index = index;

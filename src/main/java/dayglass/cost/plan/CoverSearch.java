@@ -14,10 +14,10 @@ import java.util.PriorityQueue;
  * the relaxation is least sure. It can be stopped and gone on with; what it knows is true at any time.
  */
 final class CoverSearch {
-    private static final int ROOT_STEPS = 400;
-    private static final int ROOT_CHUNK = 25;
-    private static final int NODE_STEPS = 30;
-    private static final int MOST_BUNDLES = 12;
+    private static final int ROOT_STEPS = 1_000;
+    private static final int ROOT_CHUNK = 50;
+    private static final int NODE_STEPS = 50;
+    private static final int MOST_BUNDLES = 3;
 
     /** Making a plan takes as long as many valuations, so not every node is mended into one. */
     private static final int MENDED_EACH = 3;
@@ -32,6 +32,10 @@ final class CoverSearch {
     private Optional<Found> best = Optional.empty();
     private final int[] fallback;
     private boolean impossible;
+
+    /** What is known of the plans that use periods too many to be held in memory. */
+    private long boundOfAll = Long.MIN_VALUE / 4;
+
     private long periodsSeen;
     private long expanded;
     private Optional<Node> root = Optional.empty();
@@ -59,6 +63,9 @@ final class CoverSearch {
 
     /** No plan costs less than this. */
     long bound() {
+        if (!cover.whole()) {
+            return boundOfAll;
+        }
         long known = best.map(Found::cost).orElse(HoldPath.NONE);
         known = open.isEmpty() ? known : Math.min(known, open.peek().bound);
         return next.isEmpty() ? known : Math.min(known, next.get().bound);
@@ -70,7 +77,7 @@ final class CoverSearch {
 
     /** Whether it was proved that there is no plan at all. */
     boolean impossible() {
-        return impossible;
+        return cover.whole() && (impossible || (done() && best.isEmpty()));
     }
 
     /** How much work was done: periods looked at. */
@@ -82,18 +89,23 @@ final class CoverSearch {
     void begin(StopSignal stop) {
         size();
         Node top = Node.root(cover, firstPrices());
-        offer(repair.plan(top.prices, new double[cover.hires.length][cover.days], fallback));
+        offer(repair.plan(top.prices, new double[cover.hires.length][cover.days], fallback, patience(stop)));
         long bound = Long.MIN_VALUE / 4;
         double[] at = top.prices;
         for (int step = 0; step < ROOT_STEPS && (step == 0 || !stop.stopped()); step += ROOT_CHUNK) {
-            Prices.Raised raised = prices.raise(top, ROOT_CHUNK, target(bound), goal(), stop::stopped);
+            Raised raised = prices.raise(top, ROOT_CHUNK, target(bound), goal(), stop::stopped);
             offer(raised.plan());
-            boolean slow = step > 100 && raised.bound() - bound < Math.max(1, Math.abs(bound) / 3_000);
+            boolean slow = step > 100 && raised.bound() - bound < enough(bound);
             if (raised.bound() > bound) {
                 bound = raised.bound();
                 at = raised.prices();
             }
-            mend(at, top);
+            if (step % (2 * ROOT_CHUNK) == 0) {
+                mend(at, top, stop);
+            }
+            if (step == 0) {
+                boundAll(at, stop);
+            }
             if (bound > goal() || slow) {
                 break;
             }
@@ -103,9 +115,11 @@ final class CoverSearch {
             }
         }
         top = top.priced(at, bound);
-        for (int[] bundle : prices.bundles()
-                .subList(0, Math.min(MOST_BUNDLES, prices.bundles().size()))) {
-            offer(repair.plan(at, prices.likely(top), bundle));
+        boundAll(at, stop);
+        mend(at, top, stop);
+        double[][] likely = prices.likely(top);
+        for (int[] bundle : prices.bundles(MOST_BUNDLES)) {
+            offer(repair.plan(at, likely, bundle, patience(stop)));
         }
         if (bound >= HoldPath.NONE / 2) {
             impossible = best.isEmpty();
@@ -115,6 +129,13 @@ final class CoverSearch {
             root = Optional.of(top);
             open.add(top);
             forget();
+        }
+    }
+
+    private void boundAll(double[] at, StopSignal stop) {
+        if (!cover.whole()) {
+            prices.valueOfAll(Node.root(cover, at), at, stop)
+                    .ifPresent(value -> boundOfAll = Math.max(boundOfAll, value));
         }
     }
 
@@ -147,11 +168,11 @@ final class CoverSearch {
         if (!reach.settle(node)) {
             return;
         }
-        Prices.Raised raised = prices.raise(node, NODE_STEPS, target(parent.bound), goal(), stop::stopped);
+        Raised raised = prices.raise(node, NODE_STEPS, target(parent.bound), goal(), stop::stopped);
         long bound = Math.max(raised.bound(), parent.bound);
         offer(raised.plan());
         if (++expanded % MENDED_EACH == 1) {
-            mend(raised.prices(), node);
+            mend(raised.prices(), node, stop);
         }
         if (bound > goal()) {
             return;
@@ -163,6 +184,11 @@ final class CoverSearch {
         split(node);
     }
 
+    /** How much a chunk of steps must raise the root's bound for another to be worth its time. */
+    private long enough(long bound) {
+        return Math.max(1, best.isPresent() ? (goal() - bound) / 50 : Math.abs(bound) / 3_000);
+    }
+
     /** A cost that a plan worth finding does not pass. */
     private long goal() {
         return best.map(found -> found.cost() - unit).orElse(HoldPath.NONE / 4);
@@ -172,14 +198,20 @@ final class CoverSearch {
         return best.map(Found::cost).orElse(Math.max(bound, 0) * 2 + unit * 1_000);
     }
 
-    private void mend(double[] at, Node node) {
-        prices.value(node, at);
-        double[][] likely = prices.likely(node);
-        Optional<Found> plan = repair.plan(at, likely, prices.bought());
-        offer(plan.isPresent() ? plan : repair.plan(at, likely, fallback));
+    /** The first plan is made whatever the signal says. */
+    private StopSignal patience(StopSignal stop) {
+        return best.isPresent() ? stop : StopSignal.NEVER;
     }
 
-    private void offer(Optional<Found> plan) {
+    private void mend(double[] at, Node node, StopSignal stop) {
+        prices.value(node, at);
+        double[][] likely = prices.likely(node);
+        Optional<Found> plan = repair.plan(at, likely, prices.bought(), patience(stop));
+        offer(plan.isPresent() ? plan : repair.plan(at, likely, fallback, patience(stop)));
+    }
+
+    /** Takes note of a plan. */
+    void offer(Optional<Found> plan) {
         if (plan.isPresent()
                 && (best.isEmpty() || plan.get().cost() < best.get().cost())) {
             best = plan;

@@ -19,7 +19,8 @@ final class HoldPath {
     private final long[] toGo;
     private final int[] back;
     private final int[] stopBefore;
-    private int days;
+    private final long[] costs;
+    private final int days;
 
     HoldPath(int days) {
         this.days = days;
@@ -27,6 +28,7 @@ final class HoldPath {
         toGo = new long[days + 1];
         back = new int[days + 1];
         stopBefore = new int[days + 1];
+        costs = new long[days + 1];
     }
 
     /**
@@ -65,6 +67,23 @@ final class HoldPath {
             }
         }
         return reach[days] >= NONE ? NONE : reach[days] - all;
+    }
+
+    /** What {@link #solve} would return for all periods that the rows give, every day being free. */
+    long least(Periods.Rows rows, long[] reward) {
+        Arrays.fill(reach, NONE);
+        reach[0] = 0;
+        long all = 0;
+        for (int day = 0; day < days; day++) {
+            long here = reach[day];
+            reach[day + 1] = Math.min(reach[day + 1], here + reward[day]);
+            all += reward[day];
+            int count = rows.row(day, costs);
+            for (int i = 0; i < count; i++) {
+                reach[day + i + 1] = Math.min(reach[day + i + 1], here + costs[i]);
+            }
+        }
+        return reach[days] - all;
     }
 
     /** Receives the periods of a path. */

@@ -23,7 +23,9 @@ final class OneSlot {
     private final int[] start;
     private final int[] end;
     private final long[] row;
-    private final long[] useful;
+
+    /** By day, what the cheapest known way to cover everything up to it costs. */
+    private final PeriodCosts.Limit limit;
 
     OneSlot(boolean[] need) {
         this.need = need;
@@ -40,7 +42,7 @@ final class OneSlot {
         start = new int[days + 1];
         end = new int[days + 1];
         row = new long[days + 1];
-        useful = new long[days + 1];
+        limit = new PeriodCosts.Limit(days);
     }
 
     /** An offer: the last day of its window by first day, -1 where none is open; {@code anyStart}: an early start can pay. */
@@ -73,6 +75,7 @@ final class OneSlot {
     /** The least cost, or empty where this programme cannot tell; {@link PeriodCosts#NONE} where nothing covers it. */
     Optional<Found> solve(List<Offer> offers, List<Buyable> buys) {
         Arrays.fill(least, NONE);
+        Arrays.fill(limit.byDay, (double) NONE);
         least[0] = 0;
         for (int first = 0; first <= lastNeed; first++) {
             if (least[first] >= NONE) {
@@ -115,8 +118,8 @@ final class OneSlot {
             last = Math.min(last, lastNeed);
         }
         long sofar = least[first];
-        limit(first, last, sofar);
-        offer.costs.totalsBelow(first, last, useful, row);
+        limit.sofar = sofar;
+        last = offer.costs.totalsBelow(limit, first, last, row);
         long cheapest = NONE;
         int cheapestEnd = last;
         for (int day = last; day >= first; day--) {
@@ -131,16 +134,9 @@ final class OneSlot {
                 end[day + 1] = cheapestEnd;
             }
         }
-    }
-
-    /** A period to a day is of use only below the dearest way known to any day that it could serve. */
-    private void limit(int first, int last, long sofar) {
-        long dearest = 0;
+        double[] dearest = limit.byDay;
         for (int day = first; day <= last; day++) {
-            if (need[day]) {
-                dearest = Math.max(dearest, least[day + 1]);
-            }
-            useful[day - first] = dearest - sofar;
+            dearest[day] = need[day] || day == 0 ? least[day + 1] : dearest[day - 1];
         }
     }
 

@@ -2,7 +2,6 @@ package dayglass.cost.plan;
 
 import dayglass.cost.plan.Resolved.Purchase;
 import dayglass.cost.plan.Resolved.Rental;
-import dayglass.cost.rental.PeriodCosts;
 import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -227,7 +226,12 @@ final class Parts {
     }
 
     private boolean needed(int slot) {
-        return Arrays.stream(demand[slot]).anyMatch(count -> count > 0);
+        for (int count : demand[slot]) {
+            if (count > 0) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** The needed slots that something covers. */
@@ -255,117 +259,25 @@ final class Parts {
         return at;
     }
 
-    /** The covering problem of a part, in the search's units. */
-    Cover cover(Part part) {
-        int[][] needs = part.slots().stream().map(slot -> demand[slot]).toArray(int[][]::new);
-        List<String> things = part.rentals().stream()
-                .flatMap(r -> r.offer.draws().keySet().stream())
-                .distinct()
-                .sorted()
-                .toList();
-        Cover.Hire[] hires = part.rentals().stream()
-                .map(rental -> hire(part, rental, needs, things))
-                .toArray(Cover.Hire[]::new);
-        Cover.Buy[] buys = part.purchases().stream()
-                .map(purchase -> buy(part, purchase, needs, scale().of(purchase.netCost())))
-                .toArray(Cover.Buy[]::new);
-        int[] stock = things.stream()
-                .mapToInt(thing -> resolved.question.stock().getOrDefault(thing, 0))
-                .toArray();
-        return new Cover(resolved.days, needs, hires, buys, cash(), stock);
-    }
-
+    /** The most that outlays may come to, as {@link #outlay} counts them. */
     long cash() {
-        return cashBinds ? clamp(resolved.cash().orElseThrow()) : Long.MAX_VALUE;
-    }
-
-    private Cover.Hire hire(Part part, Rental rental, int[][] needs, List<String> things) {
-        int[] slots = places(part, rental.offer.covers());
-        int[][] serves = new int[slots.length][];
-        boolean[] needed = new boolean[resolved.days];
-        for (int i = 0; i < slots.length; i++) {
-            String name = resolved.slots.get(part.slots().get(slots[i]));
-            serves[i] = Cover.serving(rental.offer.covers().getOrDefault(name, 0), needs[slots[i]], 0);
-            for (int day = 0; day < needed.length; day++) {
-                needed[day] |= serves[i][day] > 0;
-            }
-        }
-        List<String> drawn = rental.offer.draws().keySet().stream().sorted().toList();
-        return new Cover.Hire(
-                rental.index,
-                worthHolding(rental),
-                slots,
-                serves,
-                drawn.stream().mapToInt(things::indexOf).toArray(),
-                drawn.stream()
-                        .mapToInt(thing -> rental.offer.draws().getOrDefault(thing, 0))
-                        .toArray(),
-                Periods.thatMatter(needed, rows(rental), PeriodCosts.NONE));
-    }
-
-    private Periods.Rows rows(Rental rental) {
-        int shift = scale().shift();
-        if (rental.small() && scale().exact() && scale().common().equals(BigInteger.ONE)) {
-            PeriodCosts costs = rental.costs();
-            return (first, into) -> {
-                int last = rental.windowEnd[first];
-                if (last < 0) {
-                    return 0;
-                }
-                costs.totalsFrom(first, last, into);
-                for (int i = 0; i <= last - first; i++) {
-                    into[i] = into[i] >= PeriodCosts.NONE ? into[i] : into[i] << shift;
-                }
-                return last - first + 1;
-            };
-        }
-        return (first, into) -> {
-            int last = rental.windowEnd[first];
-            if (last < 0) {
-                return 0;
-            }
-            var totals = rental.pricing().totalsFrom(first, last);
-            for (int i = 0; i < totals.length; i++) {
-                BigInteger total = totals[i];
-                into[i] = total == null ? PeriodCosts.NONE : scale().of(total);
-            }
-            return totals.length;
-        };
-    }
-
-    Cover.Buy buy(Part part, Purchase purchase, int[][] needs, long cost) {
-        int[] slots = places(part, purchase.offer().covers());
-        int[][] serves = new int[slots.length][];
-        for (int i = 0; i < slots.length; i++) {
-            String name = resolved.slots.get(part.slots().get(slots[i]));
-            serves[i] = Cover.serving(
-                    purchase.offer().covers().getOrDefault(name, 0), needs[slots[i]], Math.max(0, purchase.from()));
-        }
-        long outlay = cashBinds ? clamp(purchase.outlay()) : 0;
-        return new Cover.Buy(purchase.index(), worthBuying(purchase), slots, serves, cost, outlay);
-    }
-
-    /** Where the part's slots that something covers stand in the part. */
-    private int[] places(Part part, Map<String, Integer> covers) {
-        List<Integer> places = new ArrayList<>();
-        for (int i = 0; i < part.slots().size(); i++) {
-            if (covers.containsKey(resolved.slots.get(part.slots().get(i)))) {
-                places.add(i);
-            }
-        }
-        return places.stream().mapToInt(i -> i).toArray();
+        return cashBinds ? resolved.cash().orElseThrow().shiftRight(spareBits()).longValueExact() : Long.MAX_VALUE;
     }
 
     /**
      * Outlays and cash are counted in whole minor units; only beyond 2^57 of them, which no currency of two decimals
-     * reaches within the limits of a question, is the last bit left out, upwards for an outlay.
+     * reaches within the limits of a question, are the last bits left out, upwards for an outlay.
      */
-    private long clamp(BigInteger minor) {
-        BigInteger cash = resolved.cash().orElseThrow();
-        int spare = Math.max(0, cash.bitLength() - 57);
-        boolean isCash = minor.equals(cash);
-        return isCash
-                ? minor.shiftRight(spare).longValueExact()
-                : minor.negate().shiftRight(spare).negate().longValueExact();
+    long outlay(Purchase purchase) {
+        if (!cashBinds) {
+            return 0;
+        }
+        return purchase.outlay().equals(resolved.cash().orElseThrow())
+                ? cash()
+                : purchase.outlay().negate().shiftRight(spareBits()).negate().longValueExact();
+    }
+
+    private int spareBits() {
+        return Math.max(0, resolved.cash().orElseThrow().bitLength() - 57);
     }
 }

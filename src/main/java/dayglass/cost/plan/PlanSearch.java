@@ -12,6 +12,9 @@ import java.util.Optional;
 
 /** The search for the least plan of one question, part by part. It can be stopped and gone on with. */
 final class PlanSearch {
+    /** Rentals times days squared from which on pricing all periods takes a time that is felt. */
+    private static final long LARGE = 4_000_000;
+
     private final Resolved resolved;
     private final Parts parts;
     private final List<PartSearch> searches = new ArrayList<>();
@@ -24,11 +27,19 @@ final class PlanSearch {
     }
 
     /** What is known of one part: a best plan and a bound, exact amounts in minor units. */
-    private sealed interface PartSearch permits Solved, Searched {}
+    private sealed interface PartSearch permits Solved, Searched, Sketched {}
 
     private record Solved(List<Held> held, int buy, BigInteger cost) implements PartSearch {}
 
-    private record Searched(Parts.Part part, CoverSearch search, Cover cover) implements PartSearch {}
+    private record Searched(Parts.Part part, CoverSearch search, Optional<BigInteger> floor) implements PartSearch {
+        BigInteger bound(Scale scale) {
+            BigInteger bound = scale.minorFrom(search.bound());
+            return floor.map(bound::max).orElse(bound);
+        }
+    }
+
+    /** The signal came before the search could begin. */
+    private record Sketched(Parts.Part part, Optional<Cover.Found> found, BigInteger bound) implements PartSearch {}
 
     /** Makes first plans and bounds for every part. */
     void begin(StopSignal stop) {
@@ -49,15 +60,28 @@ final class PlanSearch {
                 cashAlone = true;
                 return;
             }
-            Cover cover = parts.cover(part);
-            CoverSearch search = new CoverSearch(cover, unit(cover), fallback.get());
-            search.begin(stop);
-            searches.add(new Searched(part, search, cover));
-            if (search.impossible()) {
-                impossible = true;
+            searches.add(search(part, fallback.get(), stop));
+            if (impossible) {
                 return;
             }
         }
+    }
+
+    /** A part that is large has a plan before its periods are priced, which takes long. */
+    private PartSearch search(Parts.Part part, int[] fallback, StopSignal stop) {
+        boolean large = (long) part.rentals().size() * resolved.days * resolved.days > LARGE;
+        Optional<Cover.Found> first = large ? new FirstPlan(parts, part).make(fallback) : Optional.empty();
+        Optional<Cover> cover = new CoverBuilder(parts, part).cover(stop);
+        if (cover.isEmpty()) {
+            first = large ? first : new FirstPlan(parts, part).make(fallback);
+            return new Sketched(part, first, new DayFloor(parts, part).bound());
+        }
+        CoverSearch search = new CoverSearch(cover.get(), unit(cover.get()), fallback);
+        search.offer(first);
+        search.begin(stop);
+        impossible = search.impossible();
+        boolean whole = cover.get().whole();
+        return new Searched(part, search, whole ? Optional.empty() : Optional.of(new DayFloor(parts, part).bound()));
     }
 
     /** Goes on until all is proved, the signal comes, or so much more work is done on each part. */
@@ -65,8 +89,7 @@ final class PlanSearch {
         for (PartSearch each : searches) {
             if (!impossible && each instanceof Searched searched) {
                 searched.search().run(stop, mostWork);
-                impossible =
-                        searched.search().done() && searched.search().best().isEmpty();
+                impossible = searched.search().impossible();
             }
         }
     }
@@ -108,8 +131,12 @@ final class PlanSearch {
                 if (solved.buy() >= 0) {
                     bought[solved.buy()]++;
                 }
-            } else if (!add((Searched) each, held, bought)) {
-                return Optional.empty();
+            } else {
+                Optional<Cover.Found> found = found(each);
+                if (found.isEmpty()) {
+                    return Optional.empty();
+                }
+                add(part(each), found.get(), held, bought);
             }
         }
         if (impossible) {
@@ -121,17 +148,21 @@ final class PlanSearch {
                 exact ? new Plan(held, List.of(bought), cost()) : Plan.priced(resolved, held, List.of(bought)));
     }
 
+    private static Optional<Cover.Found> found(PartSearch each) {
+        return each instanceof Searched searched ? searched.search().best() : ((Sketched) each).found();
+    }
+
+    private static Parts.Part part(PartSearch each) {
+        return each instanceof Searched searched ? searched.part() : ((Sketched) each).part();
+    }
+
     private BigInteger cost() {
         BigInteger sum = sureCost();
         for (PartSearch each : searches) {
             sum = sum.add(
-                    each instanceof Searched searched
-                            ? parts.scale()
-                                    .minorFrom(searched.search()
-                                            .best()
-                                            .orElseThrow()
-                                            .cost())
-                            : ((Solved) each).cost());
+                    each instanceof Solved solved
+                            ? solved.cost()
+                            : parts.scale().minorFrom(found(each).orElseThrow().cost()));
         }
         return sum;
     }
@@ -144,42 +175,42 @@ final class PlanSearch {
         return sum;
     }
 
-    private static boolean add(Searched searched, List<Held> held, Integer[] bought) {
-        Optional<Cover.Found> best = searched.search().best();
-        best.ifPresent(found -> {
-            for (Held period : found.held()) {
-                held.add(new Held(searched.cover().hires[period.hire()].index, period.first(), period.last()));
-            }
-            for (int b = 0; b < found.bought().size(); b++) {
-                bought[searched.cover().buys[b].index] += found.bought().get(b);
-            }
-        });
-        return best.isPresent();
+    private static void add(Parts.Part part, Cover.Found found, List<Held> held, Integer[] bought) {
+        for (Held period : found.held()) {
+            held.add(new Held(part.rentals().get(period.hire()).index, period.first(), period.last()));
+        }
+        for (int b = 0; b < found.bought().size(); b++) {
+            bought[part.purchases().get(b).index()] += found.bought().get(b);
+        }
     }
 
     /** No plan costs less than this, in minor units. */
     BigInteger bound() {
         BigInteger sum = sureCost();
         for (PartSearch each : searches) {
-            sum = sum.add(
-                    each instanceof Searched searched
-                            ? parts.scale().minorFrom(searched.search().bound())
-                            : ((Solved) each).cost());
+            if (each instanceof Searched searched) {
+                sum = sum.add(searched.bound(parts.scale()));
+            } else {
+                sum = sum.add(each instanceof Solved solved ? solved.cost() : ((Sketched) each).bound());
+            }
         }
         return sum;
     }
 
     private Optional<Solved> oneSlot(Parts.Part part) {
         boolean single = part.slots().size() == 1
-                && Arrays.stream(parts.demand[part.slots().get(0)]).allMatch(count -> count <= 1)
                 && part.rentals().stream().allMatch(r -> r.offer.draws().isEmpty())
                 && part.purchases().stream().allMatch(p -> p.netCost().signum() >= 0);
         if (!single) {
             return Optional.empty();
         }
         boolean[] need = new boolean[resolved.days];
+        int[] demand = parts.demand[part.slots().get(0)];
         for (int day = 0; day < need.length; day++) {
-            need[day] = parts.demand[part.slots().get(0)][day] > 0;
+            if (demand[day] > 1) {
+                return Optional.empty();
+            }
+            need[day] = demand[day] > 0;
         }
         boolean small = part.rentals().stream().allMatch(Rental::small)
                 && part.purchases().stream().allMatch(p -> p.netCost().bitLength() < 58);
@@ -223,7 +254,7 @@ final class PlanSearch {
                     part.purchases().stream().mapToInt(parts::worthBuying).toArray());
         }
         Cover.Buy[] buys = part.purchases().stream()
-                .map(p -> parts.buy(part, p, missing, 0))
+                .map(p -> new CoverBuilder(parts, part).buy(p, missing, 0))
                 .map(b -> new Cover.Buy(b.index, b.copies, b.slots, b.serves, b.outlay, 0))
                 .toArray(Cover.Buy[]::new);
         Cover cover = new Cover(resolved.days, missing, new Cover.Hire[0], buys, Long.MAX_VALUE, new int[0]);

@@ -4,9 +4,7 @@ import dayglass.cost.plan.Cover.Found;
 import dayglass.cost.plan.Cover.Held;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 
@@ -23,7 +21,6 @@ import java.util.function.BooleanSupplier;
 final class Prices {
     private static final double KEPT_OF_DIRECTION = 0.6;
     private static final double AVERAGE_STEP = 0.12;
-    private static final int MOST_BUNDLES = 200;
 
     private final Cover cover;
     private final HoldPath path;
@@ -52,7 +49,7 @@ final class Prices {
     /** Valuations so far, a measure of work. */
     long steps;
 
-    private final Map<List<Integer>, Integer> bundles = new LinkedHashMap<>();
+    private final Bundles bundles = new Bundles();
 
     Prices(Cover cover) {
         this.cover = cover;
@@ -76,32 +73,6 @@ final class Prices {
 
     int rows() {
         return rows;
-    }
-
-    /** What came of raising prices: the best of them and their bound. */
-    static final class Raised {
-        private final double[] prices;
-        private final long bound;
-        private final Optional<Found> plan;
-
-        Raised(double[] prices, long bound, Optional<Found> plan) {
-            this.prices = prices;
-            this.bound = bound;
-            this.plan = plan;
-        }
-
-        /** The best plan that the offers' own choices made up on the way. */
-        Optional<Found> plan() {
-            return plan;
-        }
-
-        double[] prices() {
-            return prices;
-        }
-
-        long bound() {
-            return bound;
-        }
     }
 
     /**
@@ -155,17 +126,7 @@ final class Prices {
     /** The bound that these prices give, the paths behind it left in {@link #holding}. */
     long value(Node node, double[] prices) {
         steps++;
-        round(prices);
-        long value = 0;
-        for (int row = 0; row < slotDays; row++) {
-            surplus[row] = -needed[row];
-            value += whole[row] * needed[row];
-        }
-        for (int row = slotDays; row < rows; row++) {
-            surplus[row] = cover.stock[(row - slotDays) / cover.days];
-            value -= whole[row] * surplus[row];
-        }
-        rewards();
+        long value = open(prices);
         for (int g = 0; g < node.groups.length; g++) {
             Node.Group group = node.groups[g];
             Cover.Hire hire = cover.hires[group.hire];
@@ -180,6 +141,38 @@ final class Prices {
             serve(hire, group.copies, days);
         }
         return cover.buys.length == 0 ? value : value - purchases(node);
+    }
+
+    /** What the needs are worth at these prices, less the stock, as whole numbers; nothing is held yet. */
+    private long open(double[] prices) {
+        round(prices);
+        long value = 0;
+        for (int row = 0; row < slotDays; row++) {
+            surplus[row] = -needed[row];
+            value += whole[row] * needed[row];
+        }
+        for (int row = slotDays; row < rows; row++) {
+            surplus[row] = cover.stock[(row - slotDays) / cover.days];
+            value -= whole[row] * surplus[row];
+        }
+        rewards();
+        return value;
+    }
+
+    /**
+     * The bound that these prices give over all periods, those too that are not in memory.
+     *
+     * @return empty where the signal came first
+     */
+    Optional<Long> valueOfAll(Node root, double[] prices, StopSignal stop) {
+        long value = open(prices);
+        for (int h = 0; h < cover.hires.length; h++) {
+            if (stop.stopped()) {
+                return Optional.empty();
+            }
+            value += cover.hires[h].copies * path.least(cover.hires[h].all.orElseThrow(), reward[h]);
+        }
+        return Optional.of(cover.buys.length == 0 ? value : value - purchases(root));
     }
 
     /** Whether the offers' choices of the last valuation are a plan by themselves. */
@@ -309,9 +302,7 @@ final class Prices {
         for (int b = 0; b < made.length; b++) {
             made[b] += share * (mix.counts()[b] - made[b]);
         }
-        if (made.length > 0 && bundles.size() < MOST_BUNDLES) {
-            bundles.merge(Arrays.stream(mix.counts()).boxed().toList(), 1, Integer::sum);
-        }
+        bundles.note(mix.counts());
     }
 
     /** How large a part of its copies each offer held on each day of late, 0 to 1. */
@@ -326,12 +317,9 @@ final class Prices {
         return likely;
     }
 
-    /** The bundles of purchases that paid at some prices, the most frequent first. */
-    List<int[]> bundles() {
-        return bundles.entrySet().stream()
-                .sorted(Map.Entry.<List<Integer>, Integer>comparingByValue().reversed())
-                .map(entry -> entry.getKey().stream().mapToInt(count -> count).toArray())
-                .toList();
+    /** The bundles of purchases that paid at some prices and are worth the most at those of the last valuation. */
+    List<int[]> bundles(int most) {
+        return bundles.best(most, worth);
     }
 
     /** One step; false where nothing pulls any more. */

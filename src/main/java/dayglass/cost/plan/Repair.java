@@ -12,11 +12,20 @@ import java.util.Optional;
  * rise until nothing is open; then each copy gives back what the others cover.
  */
 final class Repair {
-    private static final int MOST_ROUNDS = 20;
+    private static final int MOST_ROUNDS = 50;
     private static final int MOST_SWEEPS = 6;
-    private static final double RISE = 1.35;
-    private static final double SHY = 0.85;
-    private static final double EAGER = 0.3;
+    /** The ways to go about it, by turns: none is the best for all questions. */
+    private static final List<Temper> TEMPERS =
+            List.of(new Temper(1.1, 0.85, 0.3), new Temper(1.1, 0.6, 0.6), new Temper(1.05, 0.6, 0.4));
+
+    /**
+     * How copies are paid.
+     *
+     * @param rise by which factor prices of what is open rise each round; the slower, the better and the longer
+     * @param shy what part of a price is paid at all
+     * @param eager what part more on the days of which the relaxation is sure
+     */
+    private record Temper(double rise, double shy, double eager) {}
 
     private final Cover cover;
     private final HoldPath path;
@@ -30,6 +39,7 @@ final class Repair {
     private final long[] reward;
     private final byte[] state;
     private final double highest;
+    private int made;
 
     Repair(Cover cover) {
         this.cover = cover;
@@ -61,17 +71,22 @@ final class Repair {
      * @param prices by slot and day
      * @param likely how sure the relaxation is of each offer's days, 0 to 1: those days are paid a little more
      * @param purchases how many of each to begin with, within the cash limit
+     * @param stop when it says so, there is no plan
      */
-    Optional<Found> plan(double[] prices, double[][] likely, int[] purchases) {
+    Optional<Found> plan(double[] prices, double[][] likely, int[] purchases, StopSignal stop) {
         clear(purchases);
+        Temper temper = TEMPERS.get(made++ % TEMPERS.size());
         double[] rising = prices.clone();
         double floor =
                 Arrays.stream(rising, 0, cover.demand.length * cover.days).max().orElse(0) / 50 + 1;
         for (int round = 0; round < MOST_ROUNDS && !(round > 0 && covered()); round++) {
             for (int copy = 0; copy < hireOf.length; copy++) {
-                improve(copy, rising, likely[hireOf[copy]]);
+                if (stop.stopped()) {
+                    return Optional.empty();
+                }
+                improve(copy, rising, likely[hireOf[copy]], temper);
             }
-            raise(rising, floor);
+            raise(rising, floor, temper.rise());
         }
         if (!covered()) {
             return Optional.empty();
@@ -122,30 +137,38 @@ final class Repair {
         return true;
     }
 
-    private void raise(double[] prices, double floor) {
+    private void raise(double[] prices, double floor, double rise) {
         for (int slot = 0; slot < open.length; slot++) {
             for (int day = 0; day < cover.days; day++) {
                 if (open[slot][day] > 0) {
                     int row = slot * cover.days + day;
-                    prices[row] = Math.min(highest, prices[row] * RISE + floor);
+                    prices[row] = Math.min(highest, prices[row] * rise + floor);
                 }
             }
         }
     }
 
     /** Lets one copy choose its days anew, paid by the price of what would be open without it. */
-    private void improve(int copy, double[] prices, double[] likely) {
+    private void improve(int copy, double[] prices, double[] likely, Temper temper) {
         Cover.Hire hire = cover.hires[hireOf[copy]];
         release(copy);
         Arrays.fill(reward, 0);
+        boolean paid = false;
         for (int i = 0; i < hire.slots.length; i++) {
             int slot = hire.slots[i];
             for (int day = 0; day < cover.days; day++) {
                 int useful = Math.min(hire.serves[i][day], open[slot][day]);
                 if (useful > 0) {
-                    reward[day] += (long) (useful * prices[slot * cover.days + day] * (SHY + EAGER * likely[day]));
+                    paid = true;
+                    double part = temper.shy() + temper.eager() * likely[day];
+                    reward[day] += (long) (useful * prices[slot * cover.days + day] * part);
                 }
             }
+        }
+        if (!paid) {
+            periods.set(copy, List.of());
+            costOf[copy] = 0;
+            return;
         }
         states(hire, false);
         path.solve(hire.periods, state, reward);

@@ -2,6 +2,7 @@ package dayglass.cost.plan;
 
 import dayglass.base.DateRange;
 import dayglass.base.Money;
+import dayglass.cost.DayUse;
 import dayglass.cost.Schedule;
 import dayglass.cost.ownership.NetCost;
 import dayglass.cost.rental.PeriodCosts;
@@ -10,11 +11,13 @@ import dayglass.cost.rental.RentalTerms;
 import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.UnaryOperator;
 
 /** A question by day numbers and minor units: everything that each search on it needs, worked out once. */
@@ -51,10 +54,11 @@ final class Resolved {
             this.schedule = schedule;
             RentalTerms terms = offer.terms();
             longHire = !terms.longHire().isEmpty();
-            anyStart = longHire
-                    || terms.extraDay().isPresent()
-                    || terms.blocks().stream()
-                            .anyMatch(block -> block.startsOn().isPresent());
+            boolean early = longHire || terms.extraDay().isPresent();
+            for (RentalTerms.Block block : terms.blocks()) {
+                early |= block.startsOn().isPresent();
+            }
+            anyStart = early;
             small = PeriodCosts.fit(terms, schedule.days());
         }
 
@@ -138,21 +142,21 @@ final class Resolved {
         int[][] asked = new int[slots.size()][schedule.days()];
         for (Question.Need need : question.needs()) {
             int[] row = asked[slots.indexOf(need.slot())];
-            for (int day = 0; day < row.length; day++) {
-                boolean byUse =
-                        schedule.scheduledUseOn(day).map(need.on()::contains).orElse(false);
-                boolean byDate =
-                        !need.dates().isEmpty() && need.dates().stream().anyMatch(in(schedule, day));
-                if (byUse || byDate) {
+            Set<DayUse> on = need.on().isEmpty() ? Set.of() : EnumSet.copyOf(need.on());
+            for (int day = 0; !on.isEmpty() && day < row.length; day++) {
+                Optional<DayUse> use = schedule.scheduledUseOn(day);
+                if (use.isPresent() && on.contains(use.get())) {
+                    row[day] += need.count();
+                }
+            }
+            for (DateRange dates : need.dates()) {
+                int until = Math.min(row.length, schedule.dayOf(dates.until()));
+                for (int day = Math.max(0, schedule.dayOf(dates.from())); day < until; day++) {
                     row[day] += need.count();
                 }
             }
         }
         return asked;
-    }
-
-    private static java.util.function.Predicate<DateRange> in(Schedule schedule, int day) {
-        return range -> range.contains(schedule.dateOf(day));
     }
 
     private static int[] windows(List<DateRange> available, Schedule schedule) {
@@ -235,7 +239,14 @@ final class Resolved {
 
     /** Whether everything there is leaves nothing short. */
     boolean coverable() {
-        return Arrays.stream(shortages()).flatMapToInt(Arrays::stream).allMatch(missing -> missing == 0);
+        for (int[] row : shortages()) {
+            for (int missing : row) {
+                if (missing > 0) {
+                    return false;
+                }
+            }
+        }
+        return true;
     }
 
     /** How many are missing on each slot and day when everything there is gets held. */
@@ -263,6 +274,9 @@ final class Resolved {
 
     /** On each day as many of the rentals that share stock are held as the stock allows, for each slot by itself. */
     private void takeFromStock(int[][] missing, List<Rental> drawing) {
+        if (drawing.isEmpty()) {
+            return;
+        }
         List<boolean[]> holdable = drawing.stream().map(this::holdable).toList();
         for (int day = 0; day < days; day++) {
             for (int slot = 0; slot < missing.length; slot++) {
@@ -318,12 +332,21 @@ final class Resolved {
     /** The days on which some period can hold it: blocks may not begin on every day. */
     private boolean[] holdable(Rental rental) {
         boolean[] holdable = new boolean[days];
-        boolean anyDay = rental.offer.terms().blocks().stream()
-                .anyMatch(block -> block.startsOn().isEmpty());
+        boolean anyDay = false;
+        for (RentalTerms.Block block : rental.offer.terms().blocks()) {
+            anyDay |= block.startsOn().isEmpty();
+        }
+        Optional<PeriodCosts> costs = !anyDay && rental.small() ? Optional.of(rental.costs()) : Optional.empty();
+        long[] row = new long[days];
         for (int first = 0; first < days; first++) {
             int end = rental.windowEnd[first];
             if (anyDay) {
                 holdable[first] = end >= 0;
+            } else if (end >= 0 && costs.isPresent()) {
+                costs.get().totalsFrom(first, end, row);
+                for (int day = first; day <= end; day++) {
+                    holdable[day] |= row[day - first] < PeriodCosts.NONE;
+                }
             } else if (end >= 0) {
                 var totals = rental.pricing().totalsFrom(first, end);
                 for (int i = 0; i < totals.length; i++) {

@@ -36,10 +36,7 @@ public final class HandOver {
     public record KeptOverride(Occupation.Id occupation, Person.Id by, Instant at, String obstacles, String reason) {}
 
     public HandOver(
-            Occupations occupations,
-            UnitState.Source units,
-            Overrides overrides,
-            BookUnits.Surroundings around) {
+            Occupations occupations, UnitState.Source units, Overrides overrides, BookUnits.Surroundings around) {
         this.occupations = occupations;
         this.units = units;
         this.overrides = overrides;

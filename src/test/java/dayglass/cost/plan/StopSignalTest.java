@@ -1,9 +1,11 @@
 package dayglass.cost.plan;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dayglass.base.Money;
+import dayglass.cost.Schedule;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -29,6 +31,26 @@ class StopSignalTest {
         Question job = RandomJobs.film(1, 5, 40, 14);
         Money least = Questions.solved(job).total();
         checkPlan(job, least, LeastCost.solve(job, after(polls)));
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {1, 2, 3})
+    void stoppedAtOnceAJobHasAPlanAllTheSame(int seed) {
+        Question job = RandomJobs.film(seed, 12, 180, 60);
+        Costing.Planned planned = assertInstanceOf(Costing.Planned.class, LeastCost.solve(job, () -> true));
+        PlanAudit.check(job, planned.answer());
+        assertTrue(planned.answer().lowerBound().signum() > 0, "a bound that says something");
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {0, 20, 80})
+    void aJobOfTooManyPeriodsHasAPlanAndATrueBoundSoonAfterTheSignal(int polls) {
+        Question job = RandomJobs.film(2, 3, Schedule.MOST_DAYS, 52);
+        Costing.Planned planned = assertInstanceOf(Costing.Planned.class, LeastCost.solve(job, after(polls)));
+        Answer answer = planned.answer();
+        PlanAudit.check(job, answer);
+        assertTrue(answer.lowerBound().signum() > 0, "a bound that says something");
+        assertTrue(answer.lowerBound().compareTo(answer.total()) < 0, "not proved on some of the periods alone");
     }
 
     private static StopSignal after(int polls) {
