@@ -82,7 +82,11 @@ public final class Rooms implements AutoCloseable {
                 whoActs,
                 new JooqKeyedAnswers(database, clock));
         ConditionNotes notes = new JooqConditionNotes(database);
-        this.notebook = new Notebook(notes, pictures, new NoteCondition(notes, pictures, whoActs, clock));
+        this.notebook = new Notebook(
+                shelf.units(),
+                notes,
+                pictures,
+                new NoteCondition(shelf.units(), new NoteCondition.Kept(notes, pictures), whoActs, clock));
         this.whereabouts = whereabouts();
         this.sources = new OptionSources(
                 new JooqSuppliers(database),

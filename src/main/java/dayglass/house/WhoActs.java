@@ -1,7 +1,5 @@
 package dayglass.house;
 
-import java.util.function.Supplier;
-
 /**
  * Who stands behind what is being done. Whoever lets a person in says so for the length of a piece of work on its
  * thread; whatever keeps a record asks here, so that no room can forget to pass the name on.
@@ -18,23 +16,12 @@ public final class WhoActs {
         return current.get();
     }
 
-    /** From here to {@link #end} the thread works in the name of the person; for work that has no single call. */
+    /** From here to {@link #end} the thread works in the name of the person. */
     public void begin(Person.Id person) {
         current.set(person);
     }
 
     public void end() {
         current.remove();
-    }
-
-    /** Does the work in the name of the person. */
-    public <T> T as(Person.Id person, Supplier<T> work) {
-        Person.Id before = current.get();
-        current.set(person);
-        try {
-            return work.get();
-        } finally {
-            current.set(before);
-        }
     }
 }

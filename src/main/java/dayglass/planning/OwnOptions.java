@@ -28,6 +28,9 @@ final class OwnOptions {
     private final DateRange horizon;
     private final String job;
 
+    /** A unit may be asked for by itself and in its set. */
+    private final Map<Unit.Id, NavigableSet<LocalDate>> freeDays = new HashMap<>();
+
     /** @param job by whose name bookings are made for it already */
     OwnOptions(OptionSources sources, DateRange horizon, String job) {
         this.sources = sources;
@@ -41,7 +44,8 @@ final class OwnOptions {
     /** The days on which a unit can serve: let serve and held by the house, healthy, and not somewhere else. */
     private NavigableSet<LocalDate> daysOf(Stored<Unit.Id, Unit> unit) {
         NavigableSet<LocalDate> days = daysOf(unit.facts(), horizon);
-        days.retainAll(sources.freeDays().of(unit.id(), horizon, job));
+        days.retainAll(
+                freeDays.computeIfAbsent(unit.id(), id -> sources.freeDays().of(id, horizon, job)));
         return days;
     }
 

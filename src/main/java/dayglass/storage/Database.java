@@ -107,8 +107,6 @@ public final class Database implements Transactions, AutoCloseable {
         Flyway.configure()
                 .dataSource(source(url, SQLiteConfig.TransactionMode.IMMEDIATE))
                 .locations("classpath:migrations")
-                // Branches land in any order, so that a lower number may come after a higher one.
-                .outOfOrder(true)
                 .sqlMigrationPrefix("0")
                 .sqlMigrationSeparator("_")
                 .load()

@@ -107,7 +107,7 @@ public final class HandOver {
             return found;
         }
         House house = around.settings().now().facts();
-        state.outSince()
+        state.dueBack()
                 .ifPresent(due -> found.add(Obstacle.last(state.tag() + " is still out on another booking, due back "
                         + MomentWords.of(due, house.zone()) + ".")));
         LocalDate day = at.atZone(house.zone()).toLocalDate();
@@ -115,11 +115,7 @@ public final class HandOver {
                 .filter(last -> day.isAfter(last))
                 .ifPresent(last -> found.add(Obstacle.last(state.tag() + " is held to " + last + " only.")));
         if (!state.healthy()) {
-            found.add(new Obstacle(
-                    state.quarantined()
-                            ? state.tag() + " is in quarantine."
-                            : state.tag() + " has an unresolved finding of severity " + state.worstFinding() + ".",
-                    true));
+            found.add(new Obstacle(state.ailment() + ".", true));
         }
         return found;
     }

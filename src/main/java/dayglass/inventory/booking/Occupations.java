@@ -29,6 +29,9 @@ public interface Occupations {
     /** What occupies the units from a moment on, by unit and by time. */
     List<Stored<Occupation.Id, Occupation>> ahead(List<Unit.Id> units, Instant from);
 
+    /** What occupies any unit at some moment between the two, or went out before the second and is not back. */
+    List<Stored<Occupation.Id, Occupation>> between(Instant from, Instant until);
+
     /**
      * Which occupations.
      *
@@ -37,9 +40,5 @@ public interface Occupations {
      * @param until that begin before this
      */
     record Which(
-            Optional<Occupation.Kind> kind, Optional<Unit.Id> unit, Optional<Instant> from, Optional<Instant> until) {
-        public static Which ofKind(Occupation.Kind kind) {
-            return new Which(Optional.of(kind), Optional.empty(), Optional.empty(), Optional.empty());
-        }
-    }
+            Optional<Occupation.Kind> kind, Optional<Unit.Id> unit, Optional<Instant> from, Optional<Instant> until) {}
 }

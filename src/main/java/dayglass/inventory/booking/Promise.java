@@ -18,12 +18,11 @@ final class Promise {
                 .ifPresent(last -> obstacles.add(unit.tag() + " is held to " + last
                         + " only; ask for it back by then, or prolong what it is held by."));
         if (unit.quarantined()) {
-            obstacles.add(unit.tag() + " is in quarantine until a note resolves it.");
+            obstacles.add(unit.ailment() + " until a note resolves it.");
         } else if (!unit.healthy()) {
-            obstacles.add(unit.tag() + " has an unresolved finding of severity " + unit.worstFinding()
-                    + "; a note must resolve it before it is promised.");
+            obstacles.add(unit.ailment() + "; a note must resolve it before it is promised.");
         }
-        unit.outSince()
+        unit.dueBack()
                 .filter(due -> !due.isAfter(now) && stay.out().isBefore(now.plus(house.turnaround())))
                 .ifPresent(due -> obstacles.add(
                         unit.tag() + " is still out and was due back " + MomentWords.of(due, house.zone()) + "."));
@@ -36,7 +35,7 @@ final class Promise {
         if (unit.healthy() && unit.worstFinding() > 0) {
             warnings.add("It has an unresolved finding of severity " + unit.worstFinding() + ".");
         }
-        unit.outSince()
+        unit.dueBack()
                 .ifPresent(due -> warnings.add(
                         due.isAfter(now)
                                 ? "It is out and due back " + MomentWords.of(due, house.zone()) + "."

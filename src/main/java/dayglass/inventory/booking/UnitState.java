@@ -3,6 +3,8 @@ package dayglass.inventory.booking;
 import dayglass.catalogue.LensModel;
 import dayglass.inventory.LensSet;
 import dayglass.inventory.Unit;
+import dayglass.inventory.condition.Health;
+import dayglass.inventory.condition.Severity;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
@@ -13,7 +15,7 @@ import java.util.Optional;
  *
  * @param heldTo the last day on which it may serve: paid up to, consigned until, or the day before it left
  * @param busyUntil when what occupies it during the stay is over
- * @param outSince it is out of the house and due back then; late where that is past
+ * @param dueBack when it is due, where it is out of the house; late where that is past
  * @param worstFinding the worst unresolved finding, 0 to 4
  * @param quarantined kept apart by a note
  */
@@ -24,14 +26,17 @@ public record UnitState(
         Optional<LensSet.Id> set,
         Optional<LocalDate> heldTo,
         Optional<Instant> busyUntil,
-        Optional<Instant> outSince,
+        Optional<Instant> dueBack,
         int worstFinding,
         boolean quarantined) {
-    private static final int NOT_HEALTHY = 3;
-
     /** Not to be promised and not to be handed over. */
     public boolean healthy() {
-        return worstFinding < NOT_HEALTHY && !quarantined;
+        return Health.of(Severity.of(worstFinding), quarantined) != Health.NOT_HEALTHY;
+    }
+
+    /** Why it is not healthy, without a full stop. */
+    String ailment() {
+        return quarantined ? tag + " is in quarantine" : tag + " has an unresolved finding of severity " + worstFinding;
     }
 
     /** Facts of many units at once. */

@@ -53,11 +53,7 @@ public record Condition(Health health, List<Stored<ConditionNote.Id, ConditionNo
                 .toList();
     }
 
-    /** What one finding says while it stands. */
     static Health says(Observation seen) {
-        if (seen.quarantine() || seen.severity().compareTo(Severity.NOT_HEALTHY_FROM) >= 0) {
-            return Health.NOT_HEALTHY;
-        }
-        return seen.severity() == Severity.NONE ? Health.HEALTHY : Health.WARNING;
+        return Health.of(seen.severity(), seen.quarantine());
     }
 }

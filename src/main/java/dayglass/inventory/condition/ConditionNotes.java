@@ -15,9 +15,6 @@ public interface ConditionNotes {
     /** All notes of a unit, the oldest first. */
     List<Stored<ConditionNote.Id, ConditionNote>> of(Unit.Id unit);
 
-    /** The unit's tag; empty where there is no such unit. */
-    Optional<String> tagOf(Unit.Id unit);
-
     /** The picture with this SHA-256, where a note has it. */
     Optional<Picture> picture(String sha256);
 }

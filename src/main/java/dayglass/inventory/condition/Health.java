@@ -10,6 +10,14 @@ public enum Health {
     /** It is not to be promised. */
     NOT_HEALTHY;
 
+    /** What one finding says while it stands. */
+    public static Health of(Severity severity, boolean quarantine) {
+        if (quarantine || severity.compareTo(Severity.NOT_HEALTHY_FROM) >= 0) {
+            return NOT_HEALTHY;
+        }
+        return severity == Severity.NONE ? HEALTHY : WARNING;
+    }
+
     /** As it is written: {@code not healthy}. */
     public String word() {
         return name().toLowerCase(Locale.ROOT).replace('_', ' ');

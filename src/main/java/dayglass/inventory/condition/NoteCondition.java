@@ -6,6 +6,7 @@ import dayglass.base.Problem;
 import dayglass.base.Stored;
 import dayglass.house.WhoActs;
 import dayglass.inventory.Unit;
+import dayglass.inventory.Units;
 import dayglass.inventory.picture.Picture;
 import dayglass.inventory.picture.Pictures;
 import java.time.Clock;
@@ -18,14 +19,19 @@ public final class NoteCondition {
     /** A note shows at most so many pictures. */
     public static final int MOST_PICTURES = 8;
 
+    private final Units units;
     private final ConditionNotes notes;
     private final Pictures pictures;
     private final WhoActs whoActs;
     private final Clock clock;
 
-    public NoteCondition(ConditionNotes notes, Pictures pictures, WhoActs whoActs, Clock clock) {
-        this.notes = notes;
-        this.pictures = pictures;
+    /** Notes and pictures that are kept already. */
+    public record Kept(ConditionNotes notes, Pictures pictures) {}
+
+    public NoteCondition(Units units, Kept kept, WhoActs whoActs, Clock clock) {
+        this.units = units;
+        this.notes = kept.notes();
+        this.pictures = kept.pictures();
         this.whoActs = whoActs;
         this.clock = clock;
     }
@@ -41,7 +47,7 @@ public final class NoteCondition {
             return Outcome.refused(Problem.faulty(List.of(
                     new Fault("/pictures", "has " + sent.size() + " pictures: send at most " + MOST_PICTURES))));
         }
-        if (notes.tagOf(unit).isEmpty()) {
+        if (units.find(unit).isEmpty()) {
             return Outcome.refused(Problem.Code.NOT_FOUND, "There is no unit with the id " + unit.number() + ".");
         }
         return keep(sent)

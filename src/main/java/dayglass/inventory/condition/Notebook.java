@@ -1,6 +1,7 @@
 package dayglass.inventory.condition;
 
+import dayglass.inventory.Units;
 import dayglass.inventory.picture.Pictures;
 
-/** The notes, their pictures and the way to add one. */
-public record Notebook(ConditionNotes notes, Pictures pictures, NoteCondition noteCondition) {}
+/** The units, the notes on them, their pictures and the way to add a note. */
+public record Notebook(Units units, ConditionNotes notes, Pictures pictures, NoteCondition noteCondition) {}

@@ -27,6 +27,7 @@ import dayglass.storage.Database;
 import dayglass.storage.FactsJson;
 import dayglass.storage.VersionedTable;
 import dayglass.storage.schema.tables.records.JobRecord;
+import dayglass.wire.Ids;
 import dayglass.wire.Json;
 import java.math.BigDecimal;
 import java.util.List;
@@ -94,14 +95,10 @@ public final class JooqJobs extends VersionedTable<Job.Id, Job, JobRecord> imple
 
     @Override
     protected void tell(Json.Members record, Job facts) {
-        record.put("rate_cards", numbers(facts.sources().rateCards()))
-                .put("purchase_offers", numbers(facts.sources().purchaseOffers()))
-                .put("units", numbers(facts.sources().units()))
-                .put("lens_sets", numbers(facts.sources().lensSets()));
-    }
-
-    private static Json numbers(List<? extends Id> ids) {
-        return Json.list(ids.stream().map(id -> Json.number(id.number())).toList());
+        record.put("rate_cards", Ids.list(facts.sources().rateCards()))
+                .put("purchase_offers", Ids.list(facts.sources().purchaseOffers()))
+                .put("units", Ids.list(facts.sources().units()))
+                .put("lens_sets", Ids.list(facts.sources().lensSets()));
     }
 
     @Override

@@ -50,10 +50,7 @@ public final class Keyed {
                     "The header " + HEADER + " must have 1 to 200 visible ASCII characters, such as a UUID.");
         }
         KeyedAnswers.Request request = new KeyedAnswers.Request(key, sha256(ctx));
-        KeyedAnswers.Answer answer = answers.once(request, () -> Outcome.done(worked(ctx, handler)))
-                .fold(done -> done, problem -> {
-                    throw Refusal.of(problem);
-                });
+        KeyedAnswers.Answer answer = Refusal.require(answers.once(request, () -> Outcome.done(worked(ctx, handler))));
         answer.headers().forEach(ctx::header);
         ctx.status(answer.status()).result(answer.body().getBytes(StandardCharsets.UTF_8));
     }

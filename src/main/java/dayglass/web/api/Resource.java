@@ -55,7 +55,7 @@ public final class Resource<I extends Id, T> {
 
     /** Answers that something new is there, or why not. */
     public void created(Context ctx, Outcome<Stored<I, T>> outcome) {
-        Stored<I, T> stored = done(outcome);
+        Stored<I, T> stored = Refusal.require(outcome);
         ctx.header("ETag", IfMatch.tag(stored.version()));
         Replies.created(ctx, form.path() + "/" + stored.id().number(), show(stored));
     }
@@ -131,12 +131,6 @@ public final class Resource<I extends Id, T> {
 
     private Refusal stale(Stored<I, T> current) {
         return IfMatch.stale("This " + form.noun() + " is", current.version(), show(current));
-    }
-
-    private static <R> R done(Outcome<R> outcome) {
-        return outcome.fold(value -> value, problem -> {
-            throw Refusal.of(problem);
-        });
     }
 
     /** As above, but one who came too late is shown what is there now. */

@@ -1,6 +1,7 @@
 package dayglass.web.error;
 
 import dayglass.base.Fault;
+import dayglass.base.Outcome;
 import dayglass.wire.Json;
 import dayglass.wire.Problem;
 import java.util.LinkedHashMap;
@@ -31,6 +32,13 @@ public final class Refusal extends RuntimeException {
         return problem.faults().isEmpty()
                 ? new Refusal(ProblemKind.of(problem.code()), problem.detail())
                 : faulty(problem.faults());
+    }
+
+    /** What was done; where it was refused, handling ends with that. */
+    public static <T> T require(Outcome<T> outcome) {
+        return outcome.fold(value -> value, problem -> {
+            throw of(problem);
+        });
     }
 
     /** The refusal of a body with faults. */

@@ -4,6 +4,7 @@ import dayglass.base.Fault;
 import dayglass.base.Stored;
 import dayglass.catalogue.Rate;
 import dayglass.catalogue.RateCard;
+import dayglass.web.error.Refusal;
 import dayglass.web.page.form.Form;
 import dayglass.web.page.picture.Words;
 import dayglass.wire.Readers;
@@ -121,7 +122,7 @@ public final class CardPages {
 
     private void remove(Context ctx) {
         RateCard.Id id = new RateCard.Id(Requests.number(ctx, "id"));
-        Requests.require(sources.options().rateCards().remove(id, Requests.version(Requests.form(ctx))));
+        Refusal.require(sources.options().rateCards().remove(id, Requests.version(Requests.form(ctx))));
         Requests.see(ctx, "/desk");
     }
 }

@@ -7,6 +7,7 @@ import dayglass.base.Problem;
 import dayglass.base.Stored;
 import dayglass.catalogue.RateCard;
 import dayglass.catalogue.Supplier;
+import dayglass.web.error.Refusal;
 import dayglass.web.page.form.Form;
 import dayglass.web.page.picture.Words;
 import dayglass.wire.Decimals;
@@ -173,7 +174,7 @@ public final class DeskPages {
 
     private void remove(Context ctx) {
         Supplier.Id id = new Supplier.Id(Requests.number(ctx, "id"));
-        Requests.require(sources.options().suppliers().remove(id, Requests.version(Requests.form(ctx))));
+        Refusal.require(sources.options().suppliers().remove(id, Requests.version(Requests.form(ctx))));
         Requests.see(ctx, "/desk");
     }
 }

@@ -11,6 +11,7 @@ import dayglass.cost.DayUse;
 import dayglass.cost.Schedule;
 import dayglass.cost.plan.Question;
 import dayglass.job.Job;
+import dayglass.web.error.Refusal;
 import dayglass.web.page.form.Form;
 import dayglass.wire.Decimals;
 import dayglass.wire.Json;
@@ -122,7 +123,7 @@ final class JobsPages {
 
     private void copy(Context ctx) {
         Stored<Job.Id, Job> job = Requests.find(ctx, sources.jobs(), Job.Id::new);
-        Stored<Job.Id, Job> copy = Requests.require(
+        Stored<Job.Id, Job> copy = Refusal.require(
                 sources.copyJob().copy(job.id(), copyName(job.facts().name())));
         ctx.redirect("/jobs/" + copy.id().number(), io.javalin.http.HttpStatus.SEE_OTHER);
     }
@@ -147,7 +148,7 @@ final class JobsPages {
 
     private void remove(Context ctx) {
         Job.Id id = new Job.Id(Requests.number(ctx, "id"));
-        Requests.require(sources.jobs().remove(id, Requests.version(Requests.form(ctx))));
+        Refusal.require(sources.jobs().remove(id, Requests.version(Requests.form(ctx))));
         ctx.redirect("/", io.javalin.http.HttpStatus.SEE_OTHER);
     }
 }

@@ -8,6 +8,7 @@ import dayglass.base.Stored;
 import dayglass.catalogue.PurchaseOffer;
 import dayglass.catalogue.Supplier;
 import dayglass.cost.plan.Question;
+import dayglass.web.error.Refusal;
 import dayglass.web.page.form.Form;
 import dayglass.web.page.form.FormJson;
 import dayglass.wire.Decimals;
@@ -165,7 +166,7 @@ final class OfferPages {
 
     private void remove(Context ctx) {
         PurchaseOffer.Id id = new PurchaseOffer.Id(Requests.number(ctx, "id"));
-        Requests.require(sources.options().purchaseOffers().remove(id, Requests.version(Requests.form(ctx))));
+        Refusal.require(sources.options().purchaseOffers().remove(id, Requests.version(Requests.form(ctx))));
         Requests.see(ctx, "/desk");
     }
 }

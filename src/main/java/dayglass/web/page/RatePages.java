@@ -7,6 +7,7 @@ import dayglass.base.Stored;
 import dayglass.catalogue.Rate;
 import dayglass.catalogue.RateCard;
 import dayglass.catalogue.Supplier;
+import dayglass.web.error.Refusal;
 import dayglass.web.page.form.Form;
 import dayglass.web.page.form.FormJson;
 import dayglass.wire.costing.OptionWriter;
@@ -131,7 +132,7 @@ final class RatePages {
             throw Requests.missing(ctx);
         }
         rates.remove(at);
-        Requests.require(keep(card, rates, Requests.version(Requests.form(ctx))));
+        Refusal.require(keep(card, rates, Requests.version(Requests.form(ctx))));
         Requests.see(ctx, "/desk/cards/" + card.id().number());
     }
 }

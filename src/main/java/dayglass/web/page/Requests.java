@@ -1,6 +1,5 @@
 package dayglass.web.page;
 
-import dayglass.base.Outcome;
 import dayglass.base.Problem;
 import dayglass.base.Stored;
 import dayglass.base.VersionedCollection;
@@ -49,13 +48,6 @@ public final class Requests {
     /** The version on which a form was based; 0, which is always stale, where it says none. */
     public static long version(Form form) {
         return PathNumbers.of(form.value("version")).orElse(0);
-    }
-
-    /** The value, or the page that says why there is none. */
-    public static <T> T require(Outcome<T> outcome) {
-        return outcome.fold(value -> value, problem -> {
-            throw Refusal.of(problem);
-        });
     }
 
     /** Goes on to another page, which is always fetched with GET. */

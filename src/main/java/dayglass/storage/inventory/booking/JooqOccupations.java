@@ -112,6 +112,18 @@ public final class JooqOccupations extends VersionedTable<Occupation.Id, Occupat
     }
 
     @Override
+    public List<Stored<Occupation.Id, Occupation>> between(Instant from, Instant until) {
+        Condition notBack = OCCUPATION.WENT_OUT_AT.isNotNull().and(OCCUPATION.CAME_BACK_AT.isNull());
+        return database.reading(sql -> sql.selectFrom(OCCUPATION)
+                .where(
+                        STANDS,
+                        OCCUPATION.STARTS_AT.lt(until.getEpochSecond()),
+                        OCCUPATION.FREE_AT.gt(from.getEpochSecond()).or(notBack))
+                .orderBy(OCCUPATION.ID)
+                .fetch(row -> stored(sql, row)));
+    }
+
+    @Override
     protected void fill(OccupationRecord row, Occupation facts) {
         row.setUnitId(facts.unit().number());
         row.setKind(facts.kind().word());

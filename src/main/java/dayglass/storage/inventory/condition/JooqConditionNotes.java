@@ -157,12 +157,6 @@ public final class JooqConditionNotes implements ConditionNotes {
     }
 
     @Override
-    public Optional<String> tagOf(Unit.Id unit) {
-        return database.reading(sql ->
-                sql.select(UNIT.TAG).from(UNIT).where(UNIT.ID.eq(unit.number())).fetchOptional(UNIT.TAG));
-    }
-
-    @Override
     public Optional<Picture> picture(String sha256) {
         return database.reading(sql -> sql.selectFrom(CONDITION_PICTURE)
                 .where(CONDITION_PICTURE.SHA256.eq(sha256))

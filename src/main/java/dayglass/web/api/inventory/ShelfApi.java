@@ -12,11 +12,11 @@ import dayglass.web.api.Replies;
 import dayglass.web.api.Representation;
 import dayglass.web.api.Requests;
 import dayglass.web.api.Resource;
+import dayglass.web.api.house.Moments;
 import dayglass.wire.Json;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import java.time.Instant;
-import java.time.format.DateTimeFormatter;
+import java.time.ZoneId;
 
 /** {@code /api/lens-models}, {@code /api/units} and {@code /api/lens-sets} with the history of a set. */
 public final class ShelfApi {
@@ -55,26 +55,23 @@ public final class ShelfApi {
     private void history(Context ctx) {
         Requests.onlyParameters(ctx);
         LensSet.Id id = sets.find(ctx).id();
+        ZoneId zone = settings.now().facts().zone();
         Replies.json(
                 ctx,
                 Json.object()
                         .put(
                                 "memberships",
                                 Json.list(shelf.sets().history(id).stream()
-                                        .map(this::membership)
+                                        .map(each -> membership(each, zone))
                                         .toList()))
                         .build());
     }
 
-    private Json membership(LensSet.Membership membership) {
-        Json.Members members =
-                Json.object().put("unitId", membership.unit().number()).put("joinedAt", moment(membership.joinedAt()));
-        membership.leftAt().ifPresent(left -> members.put("leftAt", moment(left)));
+    private static Json membership(LensSet.Membership membership, ZoneId zone) {
+        Json.Members members = Json.object()
+                .put("unitId", membership.unit().number())
+                .put("joinedAt", Moments.text(membership.joinedAt(), zone));
+        membership.leftAt().ifPresent(left -> members.put("leftAt", Moments.text(left, zone)));
         return members.build();
-    }
-
-    private String moment(Instant instant) {
-        return DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(
-                instant.atZone(settings.now().facts().zone()));
     }
 }

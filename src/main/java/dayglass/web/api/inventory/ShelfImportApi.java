@@ -1,7 +1,6 @@
 package dayglass.web.api.inventory;
 
 import dayglass.base.Fault;
-import dayglass.base.Outcome;
 import dayglass.sheet.CsvText;
 import dayglass.shelf.table.ImportReport;
 import dayglass.shelf.table.ShelfImport;
@@ -39,10 +38,7 @@ public final class ShelfImportApi {
         Requests.onlyParameters(ctx, "preview");
         boolean preview = preview(ctx);
         ShelfImport.Table table = Requests.body(ctx, Fields.object(ShelfImportApi::table));
-        Outcome<ImportReport> outcome = preview ? tables.preview(table) : tables.bringIn(table);
-        ImportReport report = outcome.fold(made -> made, problem -> {
-            throw Refusal.of(problem);
-        });
+        ImportReport report = Refusal.require(preview ? tables.preview(table) : tables.bringIn(table));
         Replies.json(ctx, json(table.what(), report));
     }
 

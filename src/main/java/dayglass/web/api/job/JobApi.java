@@ -65,8 +65,6 @@ public final class JobApi {
     private void request(Context ctx) {
         Requests.onlyParameters(ctx);
         Job job = jobs.find(ctx).facts();
-        Replies.json(ctx, resolveJob.resolve(job).fold(CostingRequestWriter::write, problem -> {
-            throw Refusal.of(problem);
-        }));
+        Replies.json(ctx, CostingRequestWriter.write(Refusal.require(resolveJob.resolve(job))));
     }
 }

@@ -66,7 +66,7 @@ public final class CostingApi {
     }
 
     private static void answer(Context ctx, Outcome<Priced> outcome) {
-        Stored<KeptCosting.Id, KeptCosting> kept = done(outcome)
+        Stored<KeptCosting.Id, KeptCosting> kept = Refusal.require(outcome)
                 .fold(
                         Priced.Kept::costing,
                         noPlan -> {
@@ -105,7 +105,7 @@ public final class CostingApi {
         if (!IfMatch.of(ctx).matches(costing.version())) {
             throw IfMatch.stale("This costing is", costing.version(), CostingJson.whole(costing));
         }
-        done(costings.remove(costing.id()));
+        Refusal.require(costings.remove(costing.id()));
         ctx.status(204);
     }
 
@@ -113,7 +113,7 @@ public final class CostingApi {
         Requests.onlyParameters(ctx);
         Stored<KeptCosting.Id, KeptCosting> costing = find(Requests.pathId(ctx));
         Requests.noFacts(ctx);
-        Replies.json(ctx, CostingJson.rerun(costing.id(), done(runAgain.of(costing.facts()))));
+        Replies.json(ctx, CostingJson.rerun(costing.id(), Refusal.require(runAgain.of(costing.facts()))));
     }
 
     private void compare(Context ctx) {
@@ -127,11 +127,5 @@ public final class CostingApi {
     private Stored<KeptCosting.Id, KeptCosting> find(long id) {
         return costings.find(new KeptCosting.Id(id))
                 .orElseThrow(() -> new Refusal(ProblemKind.NOT_FOUND, "There is no costing with the id " + id + "."));
-    }
-
-    private static <T> T done(Outcome<T> outcome) {
-        return outcome.fold(value -> value, problem -> {
-            throw Refusal.of(problem);
-        });
     }
 }

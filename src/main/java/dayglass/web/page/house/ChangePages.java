@@ -6,6 +6,7 @@ import dayglass.house.Changes;
 import dayglass.house.Household;
 import dayglass.house.Person;
 import dayglass.web.page.Html;
+import dayglass.web.page.picture.Words;
 import dayglass.wire.Json;
 import dayglass.wire.JsonPrint;
 import dayglass.wire.JsonText;
@@ -13,11 +14,9 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.nio.charset.StandardCharsets;
 import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
@@ -25,7 +24,6 @@ import java.util.OptionalLong;
 /** Who changed what, the newest first; of everything or of one thing. */
 public final class ChangePages {
     private static final int MOST = 200;
-    private static final DateTimeFormatter WHEN = DateTimeFormatter.ofPattern("d MMM uuuu, HH:mm", Locale.ENGLISH);
 
     /**
      * One change.
@@ -83,7 +81,7 @@ public final class ChangePages {
                     .filter(older -> older.noun().equals(change.noun()) && older.thing() == change.thing())
                     .findFirst();
             rows.add(new Row(
-                    WHEN.format(change.madeAt().atZone(zone)),
+                    Words.moment(change.madeAt(), zone),
                     names.getOrDefault(change.by(), "person " + change.by().number()),
                     change.deed().word(),
                     change.noun() + " " + change.thing(),

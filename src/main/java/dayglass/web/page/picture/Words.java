@@ -3,7 +3,9 @@ package dayglass.web.page.picture;
 import dayglass.base.DateRange;
 import dayglass.base.Money;
 import dayglass.cost.plan.Question;
+import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
@@ -14,6 +16,7 @@ import java.util.stream.Collectors;
 public final class Words {
     private static final DateTimeFormatter LONG_DATE = DateTimeFormatter.ofPattern("EEE d MMM uuuu", Locale.ENGLISH);
     private static final DateTimeFormatter SHORT_DATE = DateTimeFormatter.ofPattern("d MMM", Locale.ENGLISH);
+    private static final DateTimeFormatter MOMENT = DateTimeFormatter.ofPattern("d MMM uuuu, HH:mm", Locale.ENGLISH);
     private static final DateTimeFormatter MONTH = DateTimeFormatter.ofPattern("MMMM uuuu", Locale.ENGLISH);
     private static final DateTimeFormatter WEEKDAY = DateTimeFormatter.ofPattern("EEE", Locale.ENGLISH);
     private static final int GROUP = 3;
@@ -21,6 +24,11 @@ public final class Words {
     private static final char MINUS = '\u2212';
 
     private Words() {}
+
+    /** A moment on the house's clock, without its weekday. */
+    public static String moment(Instant moment, ZoneId zone) {
+        return MOMENT.format(moment.atZone(zone));
+    }
 
     /** {@code Mon 5 Apr 2027}. */
     public static String date(LocalDate date) {

@@ -44,7 +44,7 @@ public final class NotePages {
 
     private Unit.Id find(Context ctx) {
         Unit.Id unit = new Unit.Id(Requests.number(ctx, "id"));
-        if (notebook.notes().tagOf(unit).isEmpty()) {
+        if (notebook.units().find(unit).isEmpty()) {
             throw Requests.missing(ctx);
         }
         return unit;
@@ -53,7 +53,7 @@ public final class NotePages {
     private Map<String, Object> model(Unit.Id unit, Form form) {
         return Map.of(
                 "tag",
-                notebook.notes().tagOf(unit).orElse(""),
+                notebook.units().find(unit).map(found -> found.facts().tag()).orElse(""),
                 "view",
                 NotesView.of(unit, notebook.notes().of(unit), household),
                 "form",

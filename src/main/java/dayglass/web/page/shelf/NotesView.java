@@ -13,13 +13,12 @@ import dayglass.inventory.condition.Severity;
 import dayglass.inventory.picture.Pictures;
 import dayglass.web.api.inventory.condition.NoteJson;
 import dayglass.web.api.inventory.condition.PictureApi;
+import dayglass.web.page.picture.Words;
 import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 
 /**
@@ -33,7 +32,6 @@ import java.util.Map;
  */
 public record NotesView(
         long unit, String health, boolean healthy, List<String> because, List<Standing> standing, List<Note> notes) {
-    private static final DateTimeFormatter WHEN = DateTimeFormatter.ofPattern("d MMM uuuu, HH:mm", Locale.ENGLISH);
 
     public NotesView {
         because = List.copyOf(because);
@@ -115,7 +113,7 @@ public record NotesView(
         return new Note(
                 stored.id().number(),
                 names.getOrDefault(note.by(), "person " + note.by().number()),
-                WHEN.format(note.notedAt().atZone(zone)),
+                Words.moment(note.notedAt(), zone),
                 seen.finding() + ", " + seen.part().word() + (seen.quarantine() ? ", quarantine" : ""),
                 seen.severity().grade() + ": " + seen.severity().words(),
                 seen.words(),

@@ -5,6 +5,7 @@ import dayglass.base.Outcome;
 import dayglass.base.Problem;
 import dayglass.base.Stored;
 import dayglass.base.VersionedCollection;
+import dayglass.web.error.Refusal;
 import dayglass.web.page.Html;
 import dayglass.web.page.Requests;
 import dayglass.web.page.form.Form;
@@ -125,7 +126,7 @@ abstract class RecordPages<I extends Id, T> {
 
     private void remove(Context ctx) {
         I id = kind.idOf().apply(Requests.number(ctx, "id"));
-        Requests.require(kind.all().remove(id, Requests.version(Requests.form(ctx))));
+        Refusal.require(kind.all().remove(id, Requests.version(Requests.form(ctx))));
         Requests.see(ctx, kind.list());
     }
 }

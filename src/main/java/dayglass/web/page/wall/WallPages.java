@@ -9,7 +9,6 @@ import dayglass.inventory.Shelf;
 import dayglass.inventory.Unit;
 import dayglass.inventory.booking.Hold;
 import dayglass.inventory.booking.Occupation;
-import dayglass.inventory.booking.Occupations;
 import dayglass.inventory.booking.Whereabouts;
 import dayglass.web.page.Html;
 import dayglass.web.page.Requests;
@@ -36,7 +35,6 @@ import org.jspecify.annotations.Nullable;
 public final class WallPages {
     private static final int USUAL_WEEKS = 4;
     private static final int MOST_WEEKS = 13;
-    private static final int MOST_OCCUPATIONS = 100_000;
 
     private final Shelf shelf;
     private final Whereabouts whereabouts;
@@ -145,27 +143,10 @@ public final class WallPages {
                         .addAll(WallPicture.bars(hold.facts(), days, zone));
             }
         }
-        for (Stored<Occupation.Id, Occupation> each : shown(days, now)) {
-            if (!each.facts().cancelled()) {
-                bars.computeIfAbsent(each.facts().unit(), unit -> new ArrayList<>())
-                        .addAll(WallPicture.bars(each.facts(), days, now, zone));
-            }
+        for (Stored<Occupation.Id, Occupation> each : whereabouts.occupations().between(days.begin(), days.end())) {
+            bars.computeIfAbsent(each.facts().unit(), unit -> new ArrayList<>())
+                    .addAll(WallPicture.bars(each.facts(), days, now, zone));
         }
         return bars;
-    }
-
-    /** What ends after the wall begins, turnaround included, or is still out. */
-    private List<Stored<Occupation.Id, Occupation>> shown(WallDays days, Instant now) {
-        return whereabouts
-                .occupations()
-                .list(
-                        new Occupations.Which(
-                                Optional.empty(), Optional.empty(), Optional.empty(), Optional.of(days.end())),
-                        Optional.empty(),
-                        MOST_OCCUPATIONS)
-                .stream()
-                .filter(each -> each.facts().stay().freeAt().isAfter(days.begin())
-                        || (each.facts().handling().isOut() && now.isAfter(days.begin())))
-                .toList();
     }
 }

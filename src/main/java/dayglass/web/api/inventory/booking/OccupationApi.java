@@ -23,6 +23,7 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.Handler;
 import java.time.Instant;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
@@ -71,28 +72,38 @@ public final class OccupationApi {
         return whereabouts.settings().now().facts();
     }
 
+    private ZoneId zone() {
+        return house().zone();
+    }
+
     private void create(Context ctx) {
         Requests.onlyParameters(ctx);
+        ZoneId zone = zone();
         OccupationJson.New asked = Requests.body(ctx, OccupationJson.several(kind, house()));
         List<Stored<Occupation.Id, Occupation>> added =
-                done(whereabouts.bookUnits().add(asked.units(), asked.entry()));
+                Refusal.require(whereabouts.bookUnits().add(asked.units(), asked.entry()));
         Replies.created(
                 ctx,
                 path + "/" + added.get(0).id().number(),
                 Json.object()
-                        .put("items", Json.list(added.stream().map(this::show).toList()))
+                        .put(
+                                "items",
+                                Json.list(added.stream()
+                                        .map(each -> OccupationJson.write(each, zone))
+                                        .toList()))
                         .build());
     }
 
     private void list(Context ctx) {
         Requests.onlyParameters(ctx, "limit", "after", "unit", "from", "until");
         Replies.Slice slice = Replies.Slice.of(ctx);
+        ZoneId zone = zone();
         OptionalLong unit = Requests.number(ctx, "unit", Long.MAX_VALUE);
         Occupations.Which which = new Occupations.Which(
                 Optional.of(kind),
                 unit.isPresent() ? Optional.of(new Unit.Id(unit.getAsLong())) : Optional.empty(),
-                MomentQuery.moment(ctx, "from", house().zone()),
-                MomentQuery.moment(ctx, "until", house().zone()));
+                MomentQuery.moment(ctx, "from", zone),
+                MomentQuery.moment(ctx, "until", zone));
         List<Stored<Occupation.Id, Occupation>> fetched =
                 whereabouts.occupations().list(which, Optional.of(new Occupation.Id(slice.after())), slice.toFetch());
         Replies.json(
@@ -102,7 +113,7 @@ public final class OccupationApi {
                         MomentQuery.kept(ctx, "unit", "from", "until"),
                         fetched,
                         each -> each.id().number(),
-                        this::show));
+                        each -> OccupationJson.write(each, zone)));
     }
 
     private void read(Context ctx) {
@@ -131,7 +142,7 @@ public final class OccupationApi {
 
     private Handling handling(Context ctx, boolean withReason) {
         return Requests.body(ctx, Fields.object(fields -> {
-            Read<Optional<Instant>> at = fields.optional("at", MomentReader.moment(house().zone()));
+            Read<Optional<Instant>> at = fields.optional("at", MomentReader.moment(zone()));
             Read<Optional<String>> reason =
                     withReason ? fields.optional("override", Readers.text(MOST_REASON)) : Read.good(Optional.empty());
             return fields.build(() -> new Handling(at.get(), reason.get()));
@@ -181,12 +192,7 @@ public final class OccupationApi {
     }
 
     private Refusal stale(Stored<Occupation.Id, Occupation> current) {
-        return new Refusal(
-                        ProblemKind.STALE,
-                        "This " + noun + " is at version " + current.version()
-                                + ", shown as \"current\"; base the change on that.",
-                        Json.object().put("current", show(current)).build())
-                .withHeader("ETag", IfMatch.tag(current.version()));
+        return IfMatch.stale("This " + noun + " is", current.version(), OccupationJson.write(current, zone()));
     }
 
     private <T> T done(Outcome<T> outcome, Occupation.Id id) {
@@ -195,18 +201,8 @@ public final class OccupationApi {
         });
     }
 
-    private static <T> T done(Outcome<T> outcome) {
-        return outcome.fold(value -> value, problem -> {
-            throw Refusal.of(problem);
-        });
-    }
-
     private void answer(Context ctx, Stored<Occupation.Id, Occupation> stored) {
         ctx.header("ETag", IfMatch.tag(stored.version()));
-        Replies.json(ctx, OccupationJson.write(stored, whereabouts.overrides().of(stored.id()), house().zone()));
-    }
-
-    private Json.Obj show(Stored<Occupation.Id, Occupation> stored) {
-        return OccupationJson.write(stored, house().zone());
+        Replies.json(ctx, OccupationJson.write(stored, whereabouts.overrides().of(stored.id()), zone()));
     }
 }

@@ -58,11 +58,8 @@ public final class NoteApi {
         Unit.Id unit = find(ctx);
         boolean hasParts = SentPictures.hasParts(ctx);
         NoteJson.Sent sent = hasParts ? part(ctx) : Requests.body(ctx, NoteJson.reader());
-        Stored<ConditionNote.Id, ConditionNote> note = notebook.noteCondition()
-                .note(unit, sent.seen(), sent.resolves(), hasParts ? SentPictures.of(ctx) : List.of())
-                .fold(done -> done, problem -> {
-                    throw Refusal.of(problem);
-                });
+        Stored<ConditionNote.Id, ConditionNote> note = Refusal.require(notebook.noteCondition()
+                .note(unit, sent.seen(), sent.resolves(), hasParts ? SentPictures.of(ctx) : List.of()));
         ctx.status(201);
         Replies.json(ctx, NoteJson.show(note, List.of(), zone()));
     }
@@ -79,7 +76,7 @@ public final class NoteApi {
 
     private Unit.Id find(Context ctx) {
         Unit.Id unit = new Unit.Id(Requests.pathId(ctx));
-        if (notebook.notes().tagOf(unit).isEmpty()) {
+        if (notebook.units().find(unit).isEmpty()) {
             throw new Refusal(ProblemKind.NOT_FOUND, "There is no unit with the id " + unit.number() + ".");
         }
         return unit;

@@ -4,38 +4,25 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dayglass.support.OneServer;
 import dayglass.support.Reply;
-import dayglass.support.Served;
-import java.nio.file.Path;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import tools.jackson.databind.JsonNode;
 
 /** Units are booked, let out and taken back over HTTP; the house keeps the time of Paris. */
-class BookingApiTest {
+class BookingApiTest extends OneServer {
     private static final String HOUSE =
             "{\"name\": \"The house\", \"timeZone\": \"Europe/Paris\", \"currency\": \"EUR\","
                     + " \"outTime\": \"15:00\", \"backTime\": \"10:00\", \"turnaroundMinutes\": 120}";
 
-    @TempDir
-    static Path folder;
-
-    private static Served served;
     private static int units;
 
     @BeforeAll
-    static void start() {
-        served = Served.in(folder);
+    static void keepTheTimeOfParis() {
         assertEquals(200, served.put("/api/house", HOUSE, "If-Match", "*").status());
-    }
-
-    @AfterAll
-    static void stop() {
-        served.close();
     }
 
     private static long unit() {
