@@ -7,11 +7,16 @@ import dayglass.house.Person;
 import dayglass.house.WhoActs;
 import dayglass.inventory.Shelf;
 import dayglass.inventory.booking.BookUnits;
+import dayglass.inventory.booking.HandOver;
+import dayglass.inventory.booking.Occupations;
 import dayglass.inventory.booking.Whereabouts;
 import dayglass.inventory.condition.ConditionNotes;
 import dayglass.inventory.condition.NoteCondition;
 import dayglass.inventory.condition.Notebook;
 import dayglass.inventory.picture.Pictures;
+import dayglass.inventory.service.DueList;
+import dayglass.inventory.service.Overdue;
+import dayglass.inventory.service.ServicePlans;
 import dayglass.job.Jobs;
 import dayglass.planning.CopyJob;
 import dayglass.planning.Costings;
@@ -40,12 +45,14 @@ import dayglass.storage.inventory.booking.JooqOccupations;
 import dayglass.storage.inventory.booking.JooqOverrides;
 import dayglass.storage.inventory.booking.JooqUnitStates;
 import dayglass.storage.inventory.condition.JooqConditionNotes;
+import dayglass.storage.inventory.service.JooqServicePlans;
 import dayglass.storage.job.JooqJobs;
 import dayglass.storage.picture.PictureFolder;
 import dayglass.storage.planning.JooqCostings;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.ZoneId;
+import java.util.List;
 import java.util.logging.Level;
 import java.util.logging.Logger;
 
@@ -63,6 +70,7 @@ public final class Rooms implements AutoCloseable {
     private final OptionSources sources;
     private final JobCostCodes costCodes;
     private final Household household;
+    private final ServicePlans servicePlans;
     private final Whereabouts whereabouts;
     private final Notebook notebook;
 
@@ -87,6 +95,7 @@ public final class Rooms implements AutoCloseable {
                 notes,
                 pictures,
                 new NoteCondition(shelf.units(), new NoteCondition.Kept(notes, pictures), whoActs, clock));
+        this.servicePlans = new JooqServicePlans(database);
         this.whereabouts = whereabouts();
         this.sources = new OptionSources(
                 new JooqSuppliers(database),
@@ -98,11 +107,14 @@ public final class Rooms implements AutoCloseable {
     }
 
     private Whereabouts whereabouts() {
+        Occupations occupations = new JooqOccupations(database);
         return new Whereabouts(
-                new JooqOccupations(database),
+                occupations,
                 new JooqHolds(database),
                 new JooqUnitStates(database),
-                new JooqOverrides(database),
+                new HandOver.Door(
+                        List.of(new Overdue(servicePlans, occupations, household.settings(), clock)),
+                        new JooqOverrides(database)),
                 new BookUnits.Surroundings(household.settings(), database, household.whoActs(), clock));
     }
 
@@ -169,6 +181,14 @@ public final class Rooms implements AutoCloseable {
 
     public Whereabouts whereAreUnits() {
         return whereabouts;
+    }
+
+    public ServicePlans servicePlans() {
+        return servicePlans;
+    }
+
+    public DueList dueList() {
+        return new DueList(servicePlans, shelf.units(), whereabouts.occupations(), household.settings());
     }
 
     public Household household() {

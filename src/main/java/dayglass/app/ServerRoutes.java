@@ -17,12 +17,14 @@ import dayglass.web.api.inventory.booking.AvailabilityApi;
 import dayglass.web.api.inventory.booking.HoldApi;
 import dayglass.web.api.inventory.booking.OccupationApi;
 import dayglass.web.api.inventory.condition.NoteApi;
+import dayglass.web.api.inventory.service.ServiceApi;
 import dayglass.web.api.job.JobApi;
 import dayglass.web.api.optics.FitApi;
 import dayglass.web.api.planning.CostingApi;
 import dayglass.web.page.Html;
 import dayglass.web.page.PageSources;
 import dayglass.web.page.Pages;
+import dayglass.web.page.bench.BenchPages;
 import dayglass.web.page.house.HousePages;
 import dayglass.web.page.shelf.NotePages;
 import dayglass.web.page.shelf.ShelfPages;
@@ -52,6 +54,12 @@ public final class ServerRoutes {
         ShelfPages.route(routes, rooms.shelf(), rooms.shelfImport(), rooms.household());
         new WallPages(rooms.shelf(), rooms.whereAreUnits(), html).route(routes);
         new NotePages(rooms.notebook(), rooms.household(), html).route(routes);
+        new BenchPages(
+                        new BenchPages.Service(rooms.servicePlans(), rooms.dueList()),
+                        rooms.whereAreUnits(),
+                        rooms.shelf().units(),
+                        html)
+                .route(routes);
     }
 
     private static void api(Rooms rooms, RoutesConfig routes) {
@@ -74,6 +82,7 @@ public final class ServerRoutes {
         OccupationApi.addTo(routes, whereabouts, new Keyed(rooms.household().keyedAnswers())::once);
         HoldApi.of(whereabouts).addTo(routes);
         new AvailabilityApi(whereabouts).addTo(routes);
+        new ServiceApi(rooms.servicePlans(), rooms.dueList(), whereabouts.settings(), rooms.clock()).addTo(routes);
     }
 
     private static void house(Household household, RoutesConfig routes) {

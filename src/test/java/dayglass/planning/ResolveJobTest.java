@@ -20,6 +20,7 @@ import dayglass.inventory.LensSet;
 import dayglass.inventory.Unit;
 import dayglass.inventory.booking.BookUnits;
 import dayglass.inventory.booking.Occupation;
+import dayglass.inventory.service.ServicePlan;
 import dayglass.job.Job;
 import dayglass.support.Served;
 import dayglass.wire.costing.CostingRequestReader;
@@ -136,6 +137,22 @@ class ResolveJobTest {
                 done(rooms.resolveJob().resolve(job)).owned().get(0).available();
         done(bookUnits.cancel(booked));
         return windows;
+    }
+
+    @Test
+    void aUnitWhoseServiceIsOverdueByThenServesOnlyAfterAVisitThatIsPlanned() {
+        Unit.Id unit = job.sources().units().get(0);
+        done(rooms.servicePlans()
+                .add(new ServicePlan(unit, Optional.of(12), Optional.empty(), LocalDate.of(2026, 1, 1))));
+        assertEquals(List.of(), done(rooms.resolveJob().resolve(job)).owned());
+        BookUnits.Entry visit = new BookUnits.Entry(
+                Occupation.Kind.BENCH,
+                Instant.parse("2027-02-01T09:00:00Z"),
+                Instant.parse("2027-02-03T17:00:00Z"),
+                "clean and adjust",
+                Optional.of(Occupation.BenchWork.NOT_YET));
+        done(rooms.whereAreUnits().bookUnits().add(List.of(unit), visit));
+        assertEquals(1, done(rooms.resolveJob().resolve(job)).owned().size());
     }
 
     private static byte[] requestOf(Question question) {

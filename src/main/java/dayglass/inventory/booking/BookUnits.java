@@ -1,5 +1,6 @@
 package dayglass.inventory.booking;
 
+import dayglass.base.Fault;
 import dayglass.base.Outcome;
 import dayglass.base.Problem;
 import dayglass.base.Stored;
@@ -72,7 +73,8 @@ public final class BookUnits {
 
     private Outcome<Stored<Occupation.Id, Occupation>> addOne(Unit.Id unit, Entry entry) {
         Stay stay = entry.stay(settings.now().facts());
-        return refusal(unit, entry.kind(), stay, Optional.empty())
+        return unfinished(entry)
+                .or(() -> refusal(unit, entry.kind(), stay, Optional.empty()))
                 .<Outcome<Stored<Occupation.Id, Occupation>>>map(Outcome::refused)
                 .orElseGet(() -> occupations.add(new Occupation(
                         unit,
@@ -104,9 +106,10 @@ public final class BookUnits {
                 return cannot("It came back already; its time is over.");
             }
             Stay stay = entry.stay(settings.now().facts());
-            Optional<Problem> refusal = stay.equals(old.stay())
-                    ? Optional.empty()
-                    : refusal(old.unit(), old.kind(), stay, Optional.of(based.id()));
+            Optional<Problem> refusal = unfinished(entry)
+                    .or(() -> stay.equals(old.stay())
+                            ? Optional.empty()
+                            : refusal(old.unit(), old.kind(), stay, Optional.of(based.id())));
             return refusal.<Outcome<Stored<Occupation.Id, Occupation>>>map(Outcome::refused)
                     .orElseGet(() -> occupations.change(new Stored<>(
                             based.id(),
@@ -133,6 +136,16 @@ public final class BookUnits {
         }
         return occupations.change(
                 new Stored<>(based.id(), based.version(), based.facts().asCancelled()));
+    }
+
+    /** Work that is finished is over: else its end would be a guess, and the next service is counted from it. */
+    private Optional<Problem> unfinished(Entry entry) {
+        boolean finishedAhead = entry.bench().filter(BenchWork::done).isPresent()
+                && entry.back().isAfter(clock.instant());
+        return finishedAhead
+                ? Optional.of(Problem.faulty(List.of(new Fault(
+                        "/back", "lies ahead, though the work is done: say when the visit ended, at the latest now"))))
+                : Optional.empty();
     }
 
     private Optional<Problem> refusal(Unit.Id unit, Kind kind, Stay stay, Optional<Occupation.Id> self) {

@@ -16,16 +16,19 @@ import java.util.TreeSet;
 
 /**
  * On which days a unit can serve a job: where nothing occupies it from the usual time on the day before to the usual
- * time on the day after, and the turnaround that follows. One that may not be promised serves on none.
+ * time on the day after, and the turnaround that follows. One that may not be promised serves on none, and one that could
+ * not be handed over before a run of such days, not on that run.
  */
 public final class FreeDays {
     private final UnitState.Source units;
     private final Occupations occupations;
+    private final HandOver.Door door;
     private final HouseSettings settings;
 
-    public FreeDays(UnitState.Source units, Occupations occupations, HouseSettings settings) {
+    public FreeDays(UnitState.Source units, Occupations occupations, HandOver.Door door, HouseSettings settings) {
         this.units = units;
         this.occupations = occupations;
+        this.door = door;
         this.settings = settings;
     }
 
@@ -46,9 +49,19 @@ public final class FreeDays {
                 .filter(each -> !each.facts().subject().equals(forWhom))
                 .map(each -> each.facts().stay())
                 .toList();
-        horizon.stream()
-                .filter(day -> taken.stream().noneMatch(use(day, day, house)::overlaps))
-                .forEach(days::add);
+        boolean inRun = false;
+        boolean leaves = false;
+        for (LocalDate day : horizon.stream().toList()) {
+            Stay use = use(day, day, house);
+            boolean free = taken.stream().noneMatch(use::overlaps);
+            if (free && !inRun) {
+                leaves = door.obstacles(state.get(), use.out()).isEmpty();
+            }
+            if (free && leaves) {
+                days.add(day);
+            }
+            inRun = free;
+        }
         return days;
     }
 

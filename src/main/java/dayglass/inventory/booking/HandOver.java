@@ -17,13 +17,36 @@ import java.util.Optional;
 
 /**
  * Lets booked units out and takes them back. Rules that allow or refuse are asked in turn; one that is
- * not healthy goes out only where somebody says why, and that is kept.
+ * not healthy, or whose service is overdue, goes out only where somebody says why, and that is kept.
  */
 public final class HandOver {
     private final Occupations occupations;
     private final UnitState.Source units;
-    private final Overrides overrides;
+    private final Door door;
     private final BookUnits.Surroundings around;
+
+    /** Something else that may stand against handing a unit over. */
+    public interface Rule {
+        /**
+         * What stands against it, if anything does.
+         *
+         * @param at when it is to go out, now or later
+         */
+        Optional<Obstacle> against(UnitState unit, Instant at);
+    }
+
+    /** What is asked before a unit leaves, and where it is written down that one left all the same. */
+    public record Door(List<Rule> rules, Overrides overrides) {
+        public Door {
+            rules = List.copyOf(rules);
+        }
+
+        List<Obstacle> obstacles(UnitState unit, Instant at) {
+            return rules.stream()
+                    .flatMap(rule -> rule.against(unit, at).stream())
+                    .toList();
+        }
+    }
 
     /** Where overrides are kept; none is ever changed. */
     public interface Overrides {
@@ -35,11 +58,10 @@ public final class HandOver {
     /** That somebody let a unit out that should have stayed in. */
     public record KeptOverride(Occupation.Id occupation, Person.Id by, Instant at, String obstacles, String reason) {}
 
-    public HandOver(
-            Occupations occupations, UnitState.Source units, Overrides overrides, BookUnits.Surroundings around) {
+    public HandOver(Occupations occupations, UnitState.Source units, Door door, BookUnits.Surroundings around) {
         this.occupations = occupations;
         this.units = units;
-        this.overrides = overrides;
+        this.door = door;
         this.around = around;
     }
 
@@ -78,12 +100,13 @@ public final class HandOver {
                             booking.during(stay).handled(new Handling(Optional.of(at), Optional.empty()))))
                     .map(done -> {
                         if (!obstacles.isEmpty()) {
-                            overrides.keep(new KeptOverride(
-                                    based.id(),
-                                    around.whoActs().now(),
-                                    around.clock().instant(),
-                                    words,
-                                    reason.orElseThrow()));
+                            door.overrides()
+                                    .keep(new KeptOverride(
+                                            based.id(),
+                                            around.whoActs().now(),
+                                            around.clock().instant(),
+                                            words,
+                                            reason.orElseThrow()));
                         }
                         return done;
                     });
@@ -117,6 +140,7 @@ public final class HandOver {
         if (!state.healthy()) {
             found.add(new Obstacle(state.ailment() + ".", true));
         }
+        found.addAll(door.obstacles(state, at));
         return found;
     }
 

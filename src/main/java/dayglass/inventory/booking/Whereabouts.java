@@ -9,7 +9,7 @@ public record Whereabouts(
         Occupations occupations,
         Holds holds,
         UnitState.Source units,
-        HandOver.Overrides overrides,
+        HandOver.Door door,
         BookUnits.Surroundings around) {
 
     public BookUnits bookUnits() {
@@ -17,7 +17,7 @@ public record Whereabouts(
     }
 
     public HandOver handOver() {
-        return new HandOver(occupations, units, overrides, around);
+        return new HandOver(occupations, units, door, around);
     }
 
     public Availability availability() {
@@ -25,7 +25,7 @@ public record Whereabouts(
     }
 
     public FreeDays freeDays() {
-        return new FreeDays(units, occupations, around.settings());
+        return new FreeDays(units, occupations, door, around.settings());
     }
 
     public HouseSettings settings() {

@@ -29,6 +29,8 @@ public final class FormJson {
             "termMonths",
             "months",
             "everyMonths",
+            "everyDaysOut",
+            "unitId",
             "modelId",
             "weightG",
             "irisBlades",

@@ -21,36 +21,39 @@ final class ModelPages extends RecordPages<LensModel.Id, LensModel> {
             .toList();
 
     ModelPages(LensModels models, Html html) {
-        super(html, new Kind<>("/shelf/models", "/shelf/models", models, LensModel.Id::new, LensModelJson.reader()));
+        super(
+                html,
+                new Kind<>(
+                        "/shelf/models", "/shelf/models", "shelf", models, LensModel.Id::new, LensModelJson.reader()));
     }
 
     @Override
-    String template() {
+    protected String template() {
         return "model.jte";
     }
 
     @Override
-    String name(LensModel facts) {
+    protected String name(LensModel facts) {
         return "the model " + facts.maker() + " " + facts.name();
     }
 
     @Override
-    Form ordered(Form sent) {
+    protected Form ordered(Form sent) {
         return sent;
     }
 
     @Override
-    Json json(Form form) {
+    protected Json json(Form form) {
         return FormJson.read(form);
     }
 
     @Override
-    Form form(LensModel facts) {
+    protected Form form(LensModel facts) {
         return FormJson.form(LensModelJson.write(facts));
     }
 
     @Override
-    Map<String, Object> model(Optional<Stored<LensModel.Id, LensModel>> stored, Form form) {
+    protected Map<String, Object> model(Optional<Stored<LensModel.Id, LensModel>> stored, Form form) {
         return Map.of(
                 "id",
                 stored.map(model -> model.id().number()).orElse(0L),

@@ -18,12 +18,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.LongFunction;
 
-/** One kind of record on the shelf: a form that adds one, the page of one that changes it, and its removal. */
-abstract class RecordPages<I extends Id, T> {
+/** One kind of record: a form that adds one, the page of one that changes it, and its removal. */
+public abstract class RecordPages<I extends Id, T> {
     private final Html html;
     private final Kind<I, T> kind;
 
-    RecordPages(Html html, Kind<I, T> kind) {
+    protected RecordPages(Html html, Kind<I, T> kind) {
         this.html = html;
         this.kind = kind;
     }
@@ -33,25 +33,31 @@ abstract class RecordPages<I extends Id, T> {
      *
      * @param path of its pages; {@code new} below it adds one
      * @param list the page to which one goes back
+     * @param room where it stands among the rooms
      * @param reader of the JSON that its form stands for
      */
-    record Kind<I extends Id, T>(
-            String path, String list, VersionedCollection<I, T> all, LongFunction<I> idOf, Reader<T> reader) {}
+    public record Kind<I extends Id, T>(
+            String path,
+            String list,
+            String room,
+            VersionedCollection<I, T> all,
+            LongFunction<I> idOf,
+            Reader<T> reader) {}
 
-    abstract String template();
+    protected abstract String template();
 
     /** How it is named on the page that asks whether to remove it: {@code the unit Q-101}. */
-    abstract String name(T facts);
+    protected abstract String name(T facts);
 
-    abstract Json json(Form form);
+    protected abstract Json json(Form form);
 
-    abstract Form form(T facts);
+    protected abstract Form form(T facts);
 
     /** What the page shows beside the form; empty for one that is not there yet. */
-    abstract Map<String, Object> model(Optional<Stored<I, T>> stored, Form form);
+    protected abstract Map<String, Object> model(Optional<Stored<I, T>> stored, Form form);
 
-    void route(RoutesConfig routes) {
-        routes.get(kind.path() + "/new", ctx -> html.render(ctx, template(), model(Optional.empty(), Form.EMPTY)));
+    public void route(RoutesConfig routes) {
+        routes.get(kind.path() + "/new", ctx -> html.render(ctx, template(), model(Optional.empty(), blank(ctx))));
         routes.post(kind.path() + "/new", this::add);
         routes.get(kind.path() + "/{id}", this::show);
         routes.post(kind.path() + "/{id}", this::change);
@@ -60,7 +66,12 @@ abstract class RecordPages<I extends Id, T> {
     }
 
     /** The form as it was sent, put in order so that pointers into its JSON are names of its fields. */
-    abstract Form ordered(Form sent);
+    protected abstract Form ordered(Form sent);
+
+    /** The form for a new one, with what its address says already. */
+    protected Form blank(Context ctx) {
+        return Form.EMPTY;
+    }
 
     private Outcome<T> read(Form form) {
         return kind.reader()
@@ -121,7 +132,7 @@ abstract class RecordPages<I extends Id, T> {
                         "version",
                         stored.version(),
                         "place",
-                        "shelf"));
+                        kind.room()));
     }
 
     private void remove(Context ctx) {

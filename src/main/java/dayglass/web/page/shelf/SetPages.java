@@ -31,7 +31,9 @@ public final class SetPages extends RecordPages<LensSet.Id, LensSet> {
     private final HouseSettings settings;
 
     SetPages(Shelf shelf, HouseSettings settings, Html html) {
-        super(html, new Kind<>("/shelf/sets", "/shelf/sets", shelf.sets(), LensSet.Id::new, LensSetJson.reader()));
+        super(
+                html,
+                new Kind<>("/shelf/sets", "/shelf/sets", "shelf", shelf.sets(), LensSet.Id::new, LensSetJson.reader()));
         this.shelf = shelf;
         this.settings = settings;
     }
@@ -40,18 +42,18 @@ public final class SetPages extends RecordPages<LensSet.Id, LensSet> {
     public record Stay(String tag, String since, String until) {}
 
     @Override
-    String template() {
+    protected String template() {
         return "set.jte";
     }
 
     @Override
-    String name(LensSet facts) {
+    protected String name(LensSet facts) {
         return "the set " + facts.name();
     }
 
     /** Members without gaps between them. */
     @Override
-    Form ordered(Form sent) {
+    protected Form ordered(Form sent) {
         Map<Integer, String> members = new TreeMap<>();
         Map<String, String> values = new LinkedHashMap<>();
         FormJson.compact(sent).values().forEach((name, value) -> {
@@ -69,7 +71,7 @@ public final class SetPages extends RecordPages<LensSet.Id, LensSet> {
     }
 
     @Override
-    Json json(Form form) {
+    protected Json json(Form form) {
         List<Json> members = new ArrayList<>();
         Map<String, String> others = new LinkedHashMap<>();
         form.values().forEach((name, value) -> {
@@ -87,14 +89,14 @@ public final class SetPages extends RecordPages<LensSet.Id, LensSet> {
     }
 
     @Override
-    Form form(LensSet facts) {
+    protected Form form(LensSet facts) {
         Json.Members members = Json.object();
         LensSetJson.write(members, facts);
         return FormJson.form(members.build()).with(MATCHED, facts.matched() ? "yes" : "");
     }
 
     @Override
-    Map<String, Object> model(Optional<Stored<LensSet.Id, LensSet>> stored, Form form) {
+    protected Map<String, Object> model(Optional<Stored<LensSet.Id, LensSet>> stored, Form form) {
         return Map.of(
                 "id",
                 stored.map(set -> set.id().number()).orElse(0L),

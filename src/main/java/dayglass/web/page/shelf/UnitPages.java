@@ -22,37 +22,37 @@ final class UnitPages extends RecordPages<Unit.Id, Unit> {
     private final Shelf shelf;
 
     UnitPages(Shelf shelf, Html html) {
-        super(html, new Kind<>("/shelf/units", "/shelf", shelf.units(), Unit.Id::new, UnitJson.reader()));
+        super(html, new Kind<>("/shelf/units", "/shelf", "shelf", shelf.units(), Unit.Id::new, UnitJson.reader()));
         this.shelf = shelf;
     }
 
     @Override
-    String template() {
+    protected String template() {
         return "unit.jte";
     }
 
     @Override
-    String name(Unit facts) {
+    protected String name(Unit facts) {
         return "the unit " + facts.tag();
     }
 
     @Override
-    Form ordered(Form sent) {
+    protected Form ordered(Form sent) {
         return FormJson.compact(sent);
     }
 
     @Override
-    Json json(Form form) {
+    protected Json json(Form form) {
         return FormJson.read(form);
     }
 
     @Override
-    Form form(Unit facts) {
+    protected Form form(Unit facts) {
         return FormJson.form(UnitJson.write(facts));
     }
 
     @Override
-    Map<String, Object> model(Optional<Stored<Unit.Id, Unit>> stored, Form form) {
+    protected Map<String, Object> model(Optional<Stored<Unit.Id, Unit>> stored, Form form) {
         return Map.of(
                 "page", stored.map(unit -> UnitView.of(shelf, unit)).orElse(UnitView.NEW),
                 "models", models(),

@@ -203,6 +203,7 @@ public final class OccupationApi {
 
     private void answer(Context ctx, Stored<Occupation.Id, Occupation> stored) {
         ctx.header("ETag", IfMatch.tag(stored.version()));
-        Replies.json(ctx, OccupationJson.write(stored, whereabouts.overrides().of(stored.id()), zone()));
+        Replies.json(
+                ctx, OccupationJson.write(stored, whereabouts.door().overrides().of(stored.id()), zone()));
     }
 }
