@@ -1,5 +1,6 @@
 package dayglass.app;
 
+import dayglass.app.demo.DemoHouse;
 import dayglass.base.Outcome;
 import dayglass.base.Problem;
 import dayglass.base.Stored;
@@ -27,7 +28,8 @@ import picocli.CommandLine.Option;
         description = {
             "Costs the demo job, prints its plan and serves the pages until Ctrl-C.",
             "",
-            "The first run loads the job as an import would; what you change in it stays until you delete the database."
+            "The first run brings in the house and the job as imports would; what you change stays until you delete the"
+                    + " database."
         },
         exitCodeListHeading = "%nExit status:%n",
         exitCodeList = {"0:it was stopped", "1:it could not start", "2:the command is faulty"},
@@ -72,12 +74,25 @@ final class DemoCommand implements Callable<Integer> {
     private static Outcome<Job.Id> job(Rooms rooms) {
         List<Stored<Job.Id, Job>> jobs = rooms.jobs().list(Optional.empty(), 1);
         return jobs.isEmpty()
-                ? rooms.importJob()
-                        .importFrom(CostingRequestReader.read(request()).fold(question -> question, faults -> {
-                            throw new IllegalStateException("the demo's own request is faulty: " + faults);
-                        }))
-                        .map(Stored::id)
+                ? rooms.transactions().atomically(() -> begun(rooms))
                 : Outcome.done(jobs.get(0).id());
+    }
+
+    private static Outcome<Job.Id> begun(Rooms rooms) {
+        if (rooms.shelf().units().list(Optional.empty(), 1).isEmpty()) {
+            DemoHouse.fill(new DemoHouse.Into(
+                    rooms.household(),
+                    rooms.shelf(),
+                    rooms.shelfImport(),
+                    rooms.whereAreUnits(),
+                    rooms.notebook().noteCondition(),
+                    rooms.servicePlans()));
+        }
+        return rooms.importJob()
+                .importFrom(CostingRequestReader.read(request()).fold(question -> question, faults -> {
+                    throw new IllegalStateException("the demo's own request is faulty: " + faults);
+                }))
+                .map(Stored::id);
     }
 
     private static byte[] request() {

@@ -66,7 +66,7 @@ public final class FreeDays {
     }
 
     /** The stay that serves from a first to a last day of use. */
-    static Stay use(LocalDate first, LocalDate last, House house) {
+    public static Stay use(LocalDate first, LocalDate last, House house) {
         Instant out = moment(first.minusDays(1).atTime(house.outTime()), house.zone(), true);
         Instant back = moment(last.plusDays(1).atTime(house.backTime()), house.zone(), false);
         return Stay.of(out, back, house.turnaround());

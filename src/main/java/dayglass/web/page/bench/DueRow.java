@@ -68,7 +68,7 @@ public record DueRow(
                 .map(every -> due.daysOut() + " of " + Words.days(every) + " out")
                 .orElse("");
         String months = plan.everyMonths().map(DueRow::months).orElse("");
-        String first = due.reason().equals("months") ? months + " are over" : out;
+        String first = due.reason().equals("months") ? months : out;
         return due.reason().isEmpty() || plan.everyDaysOut().isEmpty() || first.equals(out)
                 ? first
                 : first + "; " + out;

@@ -19,6 +19,8 @@ import java.util.Locale;
 public record WallPicture(WallDays days, List<Group> groups, int now) {
     private static final double CHARACTER_WIDTH = 6.6;
     private static final int LEAST_WIDTH = 3;
+    private static final String TURNAROUND = "turnaround";
+    private static final String HOLD = "hold";
     private static final DateTimeFormatter MOMENT = DateTimeFormatter.ofPattern("EEE d MMM, HH:mm", Locale.UK);
 
     public WallPicture {
@@ -44,9 +46,27 @@ public record WallPicture(WallDays days, List<Group> groups, int now) {
      *
      * @param kind {@code booking}, {@code out}, {@code late}, {@code bench}, {@code absence}, {@code turnaround} or
      *     {@code hold}
+     * @param place where in its row it lies
      * @param caption as much of what it is for as fits
      */
-    public record Bar(int x, int width, String kind, String caption, String title) {}
+    public record Bar(int x, int width, String kind, Place place, String caption, String title) {}
+
+    /**
+     * Where a bar lies in its row, from the top.
+     *
+     * @param textY where the caption's line is
+     */
+    public record Place(int y, int height, int textY) {
+        private static final Place WHOLE = new Place(3, 20, 17);
+        private static final Place THIN = new Place(10, 6, 17);
+        private static final Place UPPER = new Place(2, 11, 11);
+        private static final Place LOWER = new Place(14, 11, 23);
+
+        /** In a key, where one bar of each kind stands by itself. */
+        public static Place inKey(String kind) {
+            return kind.equals(TURNAROUND) ? THIN : kind.equals(HOLD) ? UPPER : WHOLE;
+        }
+    }
 
     public int rows() {
         return groups.stream().mapToInt(group -> group.rows().size()).sum();
@@ -61,15 +81,15 @@ public record WallPicture(WallDays days, List<Group> groups, int now) {
         List<Bar> bars = new ArrayList<>();
         String kind =
                 out && of.kind() == Occupation.Kind.BOOKING ? "out" : of.kind().word();
-        add(bars, days, new Time(stay.out(), stay.back()), kind, of.subject(), words);
+        add(bars, days, new Time(stay.out(), stay.back()), new Look(kind, Place.WHOLE), of.subject(), words);
         if (late) {
-            add(bars, days, new Time(stay.back(), now), "late", "late", words);
+            add(bars, days, new Time(stay.back(), now), new Look("late", Place.WHOLE), "late", words);
         } else if (stay.freeAt().isAfter(stay.back())) {
             add(
                     bars,
                     days,
                     new Time(stay.back(), stay.freeAt()),
-                    "turnaround",
+                    new Look(TURNAROUND, Place.THIN),
                     "",
                     "turnaround until " + MOMENT.format(stay.freeAt().atZone(zone)));
         }
@@ -82,7 +102,7 @@ public record WallPicture(WallDays days, List<Group> groups, int now) {
                 bars,
                 days,
                 new Time(hold.out(), hold.back()),
-                "hold",
+                new Look(HOLD, hold.rank() == 1 ? Place.UPPER : Place.LOWER),
                 hold.subject(),
                 "hold " + hold.rank() + ": " + hold.subject() + ", " + span(hold.out(), hold.back(), zone));
         return bars;
@@ -90,7 +110,9 @@ public record WallPicture(WallDays days, List<Group> groups, int now) {
 
     private record Time(Instant from, Instant until) {}
 
-    private static void add(List<Bar> bars, WallDays days, Time time, String kind, String caption, String title) {
+    private record Look(String kind, Place place) {}
+
+    private static void add(List<Bar> bars, WallDays days, Time time, Look look, String caption, String title) {
         int from = days.x(time.from());
         int until = days.x(time.until());
         boolean seen = time.until().isAfter(days.begin()) && time.from().isBefore(days.end());
@@ -98,7 +120,7 @@ public record WallPicture(WallDays days, List<Group> groups, int now) {
             int width = Math.max(LEAST_WIDTH, until - from);
             int fits = (int) ((width - 8) / CHARACTER_WIDTH);
             String short_ = caption.length() <= fits ? caption : fits < 3 ? "" : caption.substring(0, fits - 1) + "…";
-            bars.add(new Bar(from, width, kind, short_, title));
+            bars.add(new Bar(from, width, look.kind(), look.place(), short_, title));
         }
     }
 

@@ -51,7 +51,7 @@ class BenchPagesTest extends OneServer {
         assertEquals(303, kept.statusCode());
         String bench = send("/bench", "").body();
         assertTrue(bench.contains("Overdue"), bench);
-        assertTrue(bench.contains("24 months are over; 0 of 90 days out"), bench);
+        assertTrue(bench.contains("24 months; 0 of 90 days out"), bench);
         assertTrue(bench.contains("every 24 months or 90 days out"), bench);
     }
 
