@@ -14,4 +14,10 @@ public interface LensSets extends VersionedCollection<LensSet.Id, LensSet> {
 
     /** Who was in it from when to when, by the time of joining. */
     List<LensSet.Membership> history(LensSet.Id set);
+
+    /** In which sets a unit was from when to when, by the time of joining. */
+    List<Joined> historyOf(Unit.Id unit);
+
+    /** A unit's time in a set, by the name that the set has now. */
+    record Joined(String set, LensSet.Membership membership) {}
 }

@@ -55,10 +55,24 @@ public final class JooqLensSets extends VersionedTable<LensSet.Id, LensSet, Lens
         return database.reading(sql -> sql.selectFrom(SET_MEMBERSHIP)
                 .where(SET_MEMBERSHIP.LENS_SET_ID.eq(set.number()))
                 .orderBy(SET_MEMBERSHIP.JOINED_AT, SET_MEMBERSHIP.ID)
-                .fetch(row -> new LensSet.Membership(
-                        new Unit.Id(row.getUnitId()),
-                        Instant.ofEpochSecond(row.getJoinedAt()),
-                        Optional.ofNullable(row.getLeftAt()).map(Instant::ofEpochSecond))));
+                .fetch(JooqLensSets::membership));
+    }
+
+    @Override
+    public List<Joined> historyOf(Unit.Id unit) {
+        return database.reading(sql -> sql.select(SET_MEMBERSHIP.fields())
+                .select(LENS_SET.NAME)
+                .from(SET_MEMBERSHIP.join(LENS_SET).on(LENS_SET.ID.eq(SET_MEMBERSHIP.LENS_SET_ID)))
+                .where(SET_MEMBERSHIP.UNIT_ID.eq(unit.number()))
+                .orderBy(SET_MEMBERSHIP.JOINED_AT, SET_MEMBERSHIP.ID)
+                .fetch(row -> new Joined(row.get(LENS_SET.NAME), membership(row.into(SET_MEMBERSHIP)))));
+    }
+
+    private static LensSet.Membership membership(SetMembershipRecord row) {
+        return new LensSet.Membership(
+                new Unit.Id(row.getUnitId()),
+                Instant.ofEpochSecond(row.getJoinedAt()),
+                Optional.ofNullable(row.getLeftAt()).map(Instant::ofEpochSecond));
     }
 
     @Override

@@ -1,0 +1,72 @@
+package dayglass.inventory.life;
+
+import dayglass.base.Currency;
+import dayglass.base.Money;
+import dayglass.house.House;
+import dayglass.inventory.Holding;
+import dayglass.inventory.booking.Occupation;
+import dayglass.inventory.booking.Occupation.BenchWork;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+
+/**
+ * What a unit cost and earned so far, as far as it is recorded. Nothing is converted: each currency has its own sums.
+ *
+ * @param cost what was paid, by day
+ * @param earned what was had, by day
+ */
+public record MoneySoFar(List<Line> cost, List<Line> earned) {
+    public MoneySoFar {
+        cost = List.copyOf(cost);
+        earned = List.copyOf(earned);
+    }
+
+    /**
+     * One amount.
+     *
+     * @param on empty where the day is not known
+     */
+    public record Line(Optional<LocalDate> on, String what, Money amount) {}
+
+    /** The price of an owned unit and the work on the bench; the price it was sold for. */
+    static MoneySoFar of(UnitRecords records, House house) {
+        List<Line> cost = new ArrayList<>();
+        records.unit()
+                .holding()
+                .<Optional<Line>>fold(
+                        owned -> owned.price().map(price -> new Line(owned.boughtOn(), "bought", price)),
+                        rented -> Optional.empty(),
+                        (Holding.Consigned lent) -> Optional.empty())
+                .ifPresent(cost::add);
+        records.occupations().forEach(each -> {
+            Occupation visit = each.facts();
+            LocalDate on = visit.stay().out().atZone(house.zone()).toLocalDate();
+            Optional<Money> paid =
+                    visit.cancelled() ? Optional.empty() : visit.bench().flatMap(BenchWork::cost);
+            paid.ifPresent(amount -> cost.add(new Line(Optional.of(on), visit.subject(), amount)));
+        });
+        cost.sort(Comparator.comparing(line -> line.on().orElse(LocalDate.MIN)));
+        List<Line> earned = records
+                .unit()
+                .departure()
+                .flatMap(gone -> gone.price().map(price -> new Line(Optional.of(gone.on()), gone.how(), price)))
+                .stream()
+                .toList();
+        return new MoneySoFar(cost, earned);
+    }
+
+    /** The sum of each currency, by its code. */
+    public static List<Money> totals(List<Line> lines) {
+        Map<String, Money> sums = new TreeMap<>();
+        for (Line line : lines) {
+            Currency currency = line.amount().currency();
+            sums.merge(currency.code(), line.amount(), Money::plus);
+        }
+        return List.copyOf(sums.values());
+    }
+}
