@@ -6,6 +6,7 @@ import dayglass.house.Household;
 import dayglass.house.Person;
 import dayglass.house.WhoActs;
 import dayglass.inventory.Shelf;
+import dayglass.inventory.agenda.Agenda;
 import dayglass.inventory.booking.BookUnits;
 import dayglass.inventory.booking.HandOver;
 import dayglass.inventory.booking.Occupations;
@@ -189,6 +190,10 @@ public final class Rooms implements AutoCloseable {
 
     public DueList dueList() {
         return new DueList(servicePlans, shelf.units(), whereabouts.occupations(), household.settings());
+    }
+
+    public Agenda agenda() {
+        return new Agenda(shelf, whereabouts, dueList());
     }
 
     public Household household() {

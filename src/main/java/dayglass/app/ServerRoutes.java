@@ -13,6 +13,7 @@ import dayglass.web.api.house.PersonApi;
 import dayglass.web.api.house.WhoIsThere;
 import dayglass.web.api.inventory.ShelfApi;
 import dayglass.web.api.inventory.ShelfImportApi;
+import dayglass.web.api.inventory.agenda.AgendaApi;
 import dayglass.web.api.inventory.booking.AvailabilityApi;
 import dayglass.web.api.inventory.booking.HoldApi;
 import dayglass.web.api.inventory.booking.OccupationApi;
@@ -24,8 +25,10 @@ import dayglass.web.api.planning.CostingApi;
 import dayglass.web.page.Html;
 import dayglass.web.page.PageSources;
 import dayglass.web.page.Pages;
+import dayglass.web.page.agenda.DueBackPage;
 import dayglass.web.page.bench.BenchPages;
 import dayglass.web.page.house.HousePages;
+import dayglass.web.page.label.LabelPages;
 import dayglass.web.page.shelf.NotePages;
 import dayglass.web.page.shelf.ShelfPages;
 import dayglass.web.page.wall.WallPages;
@@ -54,6 +57,8 @@ public final class ServerRoutes {
         ShelfPages.route(routes, rooms.shelf(), rooms.shelfImport(), rooms.household());
         new WallPages(rooms.shelf(), rooms.whereAreUnits(), html).route(routes);
         new NotePages(rooms.notebook(), rooms.household(), html).route(routes);
+        new LabelPages(rooms.shelf(), rooms.household().settings(), html).route(routes);
+        new DueBackPage(rooms.agenda(), rooms.whereAreUnits(), html).route(routes);
         new BenchPages(
                         new BenchPages.Service(rooms.servicePlans(), rooms.dueList()),
                         rooms.whereAreUnits(),
@@ -82,6 +87,7 @@ public final class ServerRoutes {
         OccupationApi.addTo(routes, whereabouts, new Keyed(rooms.household().keyedAnswers())::once);
         HoldApi.of(whereabouts).addTo(routes);
         new AvailabilityApi(whereabouts).addTo(routes);
+        new AgendaApi(rooms.agenda(), whereabouts).addTo(routes);
         new ServiceApi(rooms.servicePlans(), rooms.dueList(), whereabouts.settings(), rooms.clock()).addTo(routes);
     }
 
