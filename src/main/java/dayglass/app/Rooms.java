@@ -2,6 +2,8 @@ package dayglass.app;
 
 import dayglass.base.Transactions;
 import dayglass.books.JobCostCodes;
+import dayglass.catalogue.Cameras;
+import dayglass.catalogue.OwnMounts;
 import dayglass.house.Household;
 import dayglass.house.Person;
 import dayglass.house.WhoActs;
@@ -31,7 +33,9 @@ import dayglass.shelf.table.ShelfImport;
 import dayglass.storage.Database;
 import dayglass.storage.Recording;
 import dayglass.storage.books.JooqJobCostCodes;
+import dayglass.storage.catalogue.JooqCameras;
 import dayglass.storage.catalogue.JooqLensModels;
+import dayglass.storage.catalogue.JooqMounts;
 import dayglass.storage.catalogue.JooqPurchaseOffers;
 import dayglass.storage.catalogue.JooqRateCards;
 import dayglass.storage.catalogue.JooqSuppliers;
@@ -194,6 +198,14 @@ public final class Rooms implements AutoCloseable {
 
     public Agenda agenda() {
         return new Agenda(shelf, whereabouts, dueList());
+    }
+
+    public Cameras cameras() {
+        return new JooqCameras(database);
+    }
+
+    public OwnMounts ownMounts() {
+        return new JooqMounts(database);
     }
 
     public Household household() {

@@ -21,6 +21,7 @@ import dayglass.web.api.inventory.condition.NoteApi;
 import dayglass.web.api.inventory.service.ServiceApi;
 import dayglass.web.api.job.JobApi;
 import dayglass.web.api.optics.FitApi;
+import dayglass.web.api.optics.GearApi;
 import dayglass.web.api.planning.CostingApi;
 import dayglass.web.page.Html;
 import dayglass.web.page.PageSources;
@@ -80,6 +81,7 @@ public final class ServerRoutes {
         new CostingApi(rooms.makeCosting(), rooms.runAgain(), rooms.costings()).addTo(routes);
         new CostCodesApi(rooms.jobs(), rooms.costCodes()).addTo(routes);
         FitApi.addTo(routes);
+        new GearApi(rooms.cameras(), rooms.ownMounts()).addTo(routes);
     }
 
     private static void whereabouts(Rooms rooms, RoutesConfig routes) {
