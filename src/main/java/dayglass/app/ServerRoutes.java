@@ -25,9 +25,11 @@ import dayglass.web.page.Html;
 import dayglass.web.page.PageSources;
 import dayglass.web.page.Pages;
 import dayglass.web.page.bench.BenchPages;
+import dayglass.web.page.booking.BookingPages;
 import dayglass.web.page.house.HousePages;
 import dayglass.web.page.shelf.NotePages;
 import dayglass.web.page.shelf.ShelfPages;
+import dayglass.web.page.shelf.UnitPage;
 import dayglass.web.page.wall.WallPages;
 import dayglass.web.reference.ReferencePage;
 import io.javalin.config.RoutesConfig;
@@ -52,6 +54,8 @@ public final class ServerRoutes {
         Html html = new Html(rooms.household());
         new HousePages(rooms.household(), html).route(routes);
         ShelfPages.route(routes, rooms.shelf(), rooms.shelfImport(), rooms.household());
+        new UnitPage(rooms.unitArchive(), rooms.servicePlans(), rooms.household(), html).route(routes);
+        BookingPages.route(routes, rooms.shelf(), rooms.whereAreUnits(), rooms.household());
         new WallPages(rooms.shelf(), rooms.whereAreUnits(), html).route(routes);
         new NotePages(rooms.notebook(), rooms.household(), html).route(routes);
         new BenchPages(

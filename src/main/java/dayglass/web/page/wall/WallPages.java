@@ -140,13 +140,17 @@ public final class WallPages {
         for (Stored<Hold.Id, Hold> hold : Requests.all(whereabouts.holds())) {
             if (hold.facts().expires().isAfter(now)) {
                 bars.computeIfAbsent(hold.facts().unit(), unit -> new ArrayList<>())
-                        .addAll(WallPicture.bars(hold.facts(), days, zone));
+                        .addAll(linked("/holds/" + hold.id().number(), WallPicture.bars(hold.facts(), days, zone)));
             }
         }
         for (Stored<Occupation.Id, Occupation> each : whereabouts.occupations().between(days.begin(), days.end())) {
             bars.computeIfAbsent(each.facts().unit(), unit -> new ArrayList<>())
-                    .addAll(WallPicture.bars(each.facts(), days, now, zone));
+                    .addAll(linked("/bookings/" + each.id().number(), WallPicture.bars(each.facts(), days, now, zone)));
         }
         return bars;
+    }
+
+    private static List<Bar> linked(String address, List<Bar> bars) {
+        return bars.stream().map(bar -> bar.leadingTo(address)).toList();
     }
 }
