@@ -28,7 +28,7 @@ import java.util.stream.Stream;
 
 /** Tells a unit's life from its records, the newest first. What lies ahead is told too, by when it is to be. */
 final class Timeline {
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM uuuu", Locale.UK);
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM uuuu", Locale.ENGLISH);
 
     /** Within an hour is on time; an hour or two of grace are common practice. */
     private static final Duration GRACE = Duration.ofHours(1);

@@ -89,6 +89,9 @@ final class FreeSearch {
     }
 
     private static String inTheWay(Occupation of, Wording wording) {
+        if (of.handling().isOut()) {
+            return "\"" + of.subject() + "\" has it: " + wording.state(of) + ".";
+        }
         String how = switch (of.kind()) {
             case BOOKING -> "Booked for \"" + of.subject() + "\"";
             case BENCH -> "On the bench (" + of.subject() + ")";
@@ -109,7 +112,7 @@ final class FreeSearch {
                 model,
                 set,
                 why,
-                unit.warnings(),
+                why.isEmpty() ? unit.warnings() : List.of(),
                 unit.obstacles().isEmpty()
                         ? unit.nextFree().map(wording::moment).orElse("")
                         : "");

@@ -37,7 +37,7 @@ record Wording(Instant now, ZoneId zone) {
         }
         if (of.handling().isOut()) {
             return isOver(of)
-                    ? "late: was due back " + moment(of.stay().back())
+                    ? "late, was due back " + moment(of.stay().back())
                     : "out, due back " + moment(of.stay().back());
         }
         if (isOver(of)) {

@@ -109,19 +109,40 @@ class BookingPagesTest extends OneServer {
     void unitsThatAreTickedAreBookedAllOrNone() throws Exception {
         String first = unit();
         String second = unit();
-        String page = get("/shelf/free?/firstDay=2027-04-12&/lastDay=2027-04-16").body();
+        String page =
+                get("/shelf/free?/firstDay=2027-04-12&/lastDay=2027-04-16").body();
         assertTrue(page.contains("out 11 Apr 2027, 15:00 to 17 Apr 2027, 10:00"), page);
         HttpResponse<String> booked = post(
                 "/shelf/free",
-                "/out", "2027-04-11T15:00", "/back", "2027-04-17T10:00", "/subject", "Salt Lane", "unit", first);
+                "/out",
+                "2027-04-11T15:00",
+                "/back",
+                "2027-04-17T10:00",
+                "/subject",
+                "Salt Lane",
+                "unit",
+                first);
         assertTrue(get(follow(booked)).body().contains("Salt Lane"));
         HttpResponse<String> refused = post(
                 "/shelf/free",
-                "/firstDay", "2027-04-12", "/lastDay", "2027-04-16", "madeOf", "2027-04-12 2027-04-16",
-                "/out", "2027-04-11T15:00", "/back", "2027-04-17T10:00", "/subject", "Winter Quarry",
-                "unit", second, "unit", first);
+                "/firstDay",
+                "2027-04-12",
+                "/lastDay",
+                "2027-04-16",
+                "madeOf",
+                "2027-04-12 2027-04-16",
+                "/out",
+                "2027-04-11T15:00",
+                "/back",
+                "2027-04-17T10:00",
+                "/subject",
+                "Winter Quarry",
+                "unit",
+                second,
+                "unit",
+                first);
         assertEquals(422, refused.statusCode());
-        assertTrue(refused.body().contains("is booked for &#34;Salt Lane&#34;"), refused.body());
+        assertTrue(refused.body().contains("is booked for \"Salt Lane\""), refused.body());
         assertTrue(refused.body().contains("value=\"Winter Quarry\""), "what was typed is kept");
         assertTrue(
                 refused.body().contains("name=\"unit\" value=\"" + second + "\" checked"), "what was ticked is kept");
@@ -152,14 +173,19 @@ class BookingPagesTest extends OneServer {
         assertTrue(before.contains("all 2 free"), before);
         HttpResponse<String> booked = post(
                 "/shelf/free",
-                "/out", "2027-06-07T15:00", "/back", "2027-06-09T10:00", "/subject", "Pier Night", "set",
+                "/out",
+                "2027-06-07T15:00",
+                "/back",
+                "2027-06-09T10:00",
+                "/subject",
+                "Pier Night",
+                "set",
                 String.valueOf(set));
         String list = get(follow(booked)).body();
         assertEquals(2, list.split(">Pier Night</a>", -1).length - 1);
         String after = get("/shelf/free?/firstDay=2027-06-08&words=pier").body();
         assertTrue(after.contains("0 of 2 free, whole again from 9 Jun 2027, 12:00"), after);
-        assertTrue(after.contains("Booked for &#34;Pier Night&#34; from 7 Jun 2027, 15:00")
-                || after.contains("Booked for \"Pier Night\" from 7 Jun 2027, 15:00"), after);
+        assertTrue(after.contains("Booked for \"Pier Night\" from 7 Jun 2027, 15:00"), after);
         assertTrue(after.contains("For as long it is next free from 9 Jun 2027, 12:00."), after);
     }
 
@@ -191,7 +217,15 @@ class BookingPagesTest extends OneServer {
     void aTimeThatDoesNotExistIsRefusedBesideItsField(String kind) throws Exception {
         HttpResponse<String> refused = post(
                 "/bookings/new",
-                "kind", kind, "unit", unit(), "/subject", "Salt Lane", "/out", "2027-03-28T02:30", "/back",
+                "kind",
+                kind,
+                "unit",
+                unit(),
+                "/subject",
+                "Salt Lane",
+                "/out",
+                "2027-03-28T02:30",
+                "/back",
                 "2027-03-29T10:00");
         assertEquals(422, refused.statusCode());
         assertEquals(
@@ -203,7 +237,15 @@ class BookingPagesTest extends OneServer {
     void aTimeThatOccursTwiceIsAskedAbout() throws Exception {
         String unit = unit();
         String[] asked = {
-            "kind", "booking", "unit", unit, "/subject", "Salt Lane", "/out", "2027-10-31T02:30", "/back",
+            "kind",
+            "booking",
+            "unit",
+            unit,
+            "/subject",
+            "Salt Lane",
+            "/out",
+            "2027-10-31T02:30",
+            "/back",
             "2027-10-31T10:00"
         };
         HttpResponse<String> refused = post("/bookings/new", asked);
@@ -232,8 +274,8 @@ class BookingPagesTest extends OneServer {
         HttpResponse<String> stale = post("/bookings/" + id, late);
         assertEquals(422, stale.statusCode());
         assertTrue(
-                stale.body().contains("It now is &#34;Lantern Weir again&#34;, 1 Jul 2027, 15:00 to 6 Jul 2027, 10:00, booked.")
-                        || stale.body().contains("It now is \"Lantern Weir again\", 1 Jul 2027, 15:00 to 6 Jul 2027, 10:00, booked."),
+                stale.body()
+                        .contains("It now is \"Lantern Weir again\", 1 Jul 2027, 15:00 to 6 Jul 2027, 10:00, booked."),
                 stale.body());
         assertTrue(stale.body().contains("value=\"2027-07-09T10:00\""), "what was typed is kept");
         late[1] = "2";
@@ -249,10 +291,10 @@ class BookingPagesTest extends OneServer {
                 "/api/units/" + unit + "/notes",
                 "{\"part\": \"focus\", \"finding\": \"play\", \"severity\": 1, \"quarantine\": true}");
         assertTrue(get("/bookings/" + id).body().contains("is in quarantine."));
-        HttpResponse<String> refused = post("/bookings/" + id + "/handover", "version", "1", "/at", "", "/override", "");
+        HttpResponse<String> refused =
+                post("/bookings/" + id + "/handover", "version", "1", "/at", "", "/override", "");
         assertEquals(422, refused.statusCode());
-        assertEquals(
-                "say why it goes out all the same; it is kept with your name", fault(refused, "f--override"));
+        assertEquals("say why it goes out all the same; it is kept with your name", fault(refused, "f--override"));
         follow(post("/bookings/" + id + "/handover", "version", "1", "/at", "", "/override", "the client insists"));
         String page = get("/bookings/" + id).body();
         assertTrue(page.contains("out, due back"), page);
@@ -263,15 +305,15 @@ class BookingPagesTest extends OneServer {
     @Test
     void whatStandsInTheWayForGoodIsSaidAndRefused() throws Exception {
         String unit = unit();
+        String later = entered("bookings", unit, fromNow(2), fromNow(48));
         String earlier = entered("bookings", unit, fromNow(-50), fromNow(-4));
         follow(post("/bookings/" + earlier + "/handover", "version", "1", "/at", fromNow(-49)));
-        String later = entered("bookings", unit, fromNow(2), fromNow(48));
         String page = get("/bookings/" + later).body();
         assertTrue(page.contains("is still out on another booking"), page);
         assertTrue(page.contains("It cannot be handed over now."), page);
         HttpResponse<String> refused = post("/bookings/" + later + "/handover", "version", "1");
         assertEquals(422, refused.statusCode());
-        assertTrue(get("/bookings?words=late").body().contains("late: was due back"));
+        assertTrue(get("/bookings?words=late").body().contains("late, was due back"));
     }
 
     @Test
@@ -295,23 +337,68 @@ class BookingPagesTest extends OneServer {
         String id = entered("bench-visits", unit, fromNow(-5), ahead);
         HttpResponse<String> early = post(
                 "/bookings/" + id,
-                "version", "1", "/subject", "collimate", "/out", fromNow(-5), "/back", ahead,
-                "/bench/findings", "rear group out\nby a hair", "/bench/work", "shimmed", "/bench/parts", "",
-                "/bench/cost/amount", "12.345", "/bench/cost/currency", "EUR", "/bench/done", "yes");
+                "version",
+                "1",
+                "/subject",
+                "collimate",
+                "/out",
+                fromNow(-5),
+                "/back",
+                ahead,
+                "/bench/findings",
+                "rear group out\nby a hair",
+                "/bench/work",
+                "shimmed",
+                "/bench/parts",
+                "",
+                "/bench/cost/amount",
+                "12.345",
+                "/bench/cost/currency",
+                "EUR",
+                "/bench/done",
+                "yes");
         assertEquals(422, early.statusCode());
         assertFalse(fault(early, "f--bench-cost-amount").isEmpty(), early.body());
         HttpResponse<String> still = post(
                 "/bookings/" + id,
-                "version", "1", "/subject", "collimate", "/out", fromNow(-5), "/back", ahead,
-                "/bench/work", "shimmed", "/bench/cost/amount", "", "/bench/done", "yes");
+                "version",
+                "1",
+                "/subject",
+                "collimate",
+                "/out",
+                fromNow(-5),
+                "/back",
+                ahead,
+                "/bench/work",
+                "shimmed",
+                "/bench/cost/amount",
+                "",
+                "/bench/done",
+                "yes");
         assertTrue(fault(still, "f--back").startsWith("lies ahead, though the work is done"), still.body());
         follow(post(
                 "/bookings/" + id,
-                "version", "1", "/subject", "collimate", "/out", fromNow(-5), "/back", fromNow(-1),
-                "/bench/findings", "rear group out\nby a hair", "/bench/work", "shimmed", "/bench/parts", "",
-                "/bench/cost/amount", "165.00", "/bench/cost/currency", "GBP", "/bench/done", "yes"));
-        assertTrue(get("/bookings/" + id).body().contains(">done<")
-                || get("/bookings/" + id).body().contains(": done"));
+                "version",
+                "1",
+                "/subject",
+                "collimate",
+                "/out",
+                fromNow(-5),
+                "/back",
+                fromNow(-1),
+                "/bench/findings",
+                "rear group out\nby a hair",
+                "/bench/work",
+                "shimmed",
+                "/bench/parts",
+                "",
+                "/bench/cost/amount",
+                "165.00",
+                "/bench/cost/currency",
+                "GBP",
+                "/bench/done",
+                "yes"));
+        assertTrue(get("/bookings/" + id).body().contains(": done"));
         String page = get("/shelf/units/" + unit).body();
         assertTrue(page.contains("165.00\u00a0GBP"), page);
         assertTrue(page.contains("shimmed"), page);
@@ -329,8 +416,18 @@ class BookingPagesTest extends OneServer {
     void aHoldIsEnteredChangedAndRemoved() throws Exception {
         String unit = unit();
         String[] hold = {
-            "/unitId", unit, "/subject", "Winter Quarry", "/out", "2027-09-01T15:00", "/back", "2027-09-04T10:00",
-            "/rank", "1", "/expires", "2099-01-01T10:00"
+            "/unitId",
+            unit,
+            "/subject",
+            "Winter Quarry",
+            "/out",
+            "2027-09-01T15:00",
+            "/back",
+            "2027-09-04T10:00",
+            "/rank",
+            "1",
+            "/expires",
+            "2099-01-01T10:00"
         };
         hold[11] = "2027-03-28T02:30";
         HttpResponse<String> refused = post("/holds/new", hold);
@@ -349,8 +446,12 @@ class BookingPagesTest extends OneServer {
     @Test
     void whatIsNotThereIsSaidToBeMissing() throws Exception {
         for (String path : java.util.List.of(
-                "/bookings/999", "/bookings/x", "/bookings/new?kind=lunch&unit=1", "/bookings/new?kind=bench&unit=999",
-                "/bookings/999/cancel", "/shelf/units/999")) {
+                "/bookings/999",
+                "/bookings/x",
+                "/bookings/new?kind=lunch&unit=1",
+                "/bookings/new?kind=bench&unit=999",
+                "/bookings/999/cancel",
+                "/shelf/units/999")) {
             assertEquals(404, get(path).statusCode(), path);
         }
     }
