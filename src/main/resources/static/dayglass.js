@@ -405,3 +405,7 @@ if (pictures) {
   pictureField(pictures);
 }
 listenForScanner(document.getElementById("scan"));
+document.querySelectorAll("[data-tick]").forEach(button => button.addEventListener("click", () => {
+  button.form.querySelectorAll(`input[type=checkbox][name="${button.dataset.tick}"]`).forEach(box => { box.checked = true; });
+}));
+document.querySelectorAll("[data-print]").forEach(button => button.addEventListener("click", () => print()));

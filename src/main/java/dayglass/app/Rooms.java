@@ -2,10 +2,13 @@ package dayglass.app;
 
 import dayglass.base.Transactions;
 import dayglass.books.JobCostCodes;
+import dayglass.catalogue.Cameras;
+import dayglass.catalogue.OwnMounts;
 import dayglass.house.Household;
 import dayglass.house.Person;
 import dayglass.house.WhoActs;
 import dayglass.inventory.Shelf;
+import dayglass.inventory.agenda.Agenda;
 import dayglass.inventory.booking.BookUnits;
 import dayglass.inventory.booking.HandOver;
 import dayglass.inventory.booking.Occupations;
@@ -31,7 +34,9 @@ import dayglass.shelf.table.ShelfImport;
 import dayglass.storage.Database;
 import dayglass.storage.Recording;
 import dayglass.storage.books.JooqJobCostCodes;
+import dayglass.storage.catalogue.JooqCameras;
 import dayglass.storage.catalogue.JooqLensModels;
+import dayglass.storage.catalogue.JooqMounts;
 import dayglass.storage.catalogue.JooqPurchaseOffers;
 import dayglass.storage.catalogue.JooqRateCards;
 import dayglass.storage.catalogue.JooqSuppliers;
@@ -196,6 +201,18 @@ public final class Rooms implements AutoCloseable {
     public UnitArchive unitArchive() {
         return new UnitArchive(
                 shelf, notebook.notes(), whereabouts, new JooqOccupationVersions(database), household.changes());
+    }
+
+    public Agenda agenda() {
+        return new Agenda(shelf, whereabouts, dueList());
+    }
+
+    public Cameras cameras() {
+        return new JooqCameras(database);
+    }
+
+    public OwnMounts ownMounts() {
+        return new JooqMounts(database);
     }
 
     public Household household() {

@@ -13,6 +13,7 @@ import dayglass.web.api.house.PersonApi;
 import dayglass.web.api.house.WhoIsThere;
 import dayglass.web.api.inventory.ShelfApi;
 import dayglass.web.api.inventory.ShelfImportApi;
+import dayglass.web.api.inventory.agenda.AgendaApi;
 import dayglass.web.api.inventory.booking.AvailabilityApi;
 import dayglass.web.api.inventory.booking.HoldApi;
 import dayglass.web.api.inventory.booking.OccupationApi;
@@ -20,13 +21,16 @@ import dayglass.web.api.inventory.condition.NoteApi;
 import dayglass.web.api.inventory.service.ServiceApi;
 import dayglass.web.api.job.JobApi;
 import dayglass.web.api.optics.FitApi;
+import dayglass.web.api.optics.GearApi;
 import dayglass.web.api.planning.CostingApi;
 import dayglass.web.page.Html;
 import dayglass.web.page.PageSources;
 import dayglass.web.page.Pages;
+import dayglass.web.page.agenda.DueBackPage;
 import dayglass.web.page.bench.BenchPages;
 import dayglass.web.page.booking.BookingPages;
 import dayglass.web.page.house.HousePages;
+import dayglass.web.page.label.LabelPages;
 import dayglass.web.page.shelf.NotePages;
 import dayglass.web.page.shelf.ShelfPages;
 import dayglass.web.page.shelf.UnitPage;
@@ -58,6 +62,8 @@ public final class ServerRoutes {
         BookingPages.route(routes, rooms.shelf(), rooms.whereAreUnits(), rooms.household());
         new WallPages(rooms.shelf(), rooms.whereAreUnits(), html).route(routes);
         new NotePages(rooms.notebook(), rooms.household(), html).route(routes);
+        new LabelPages(rooms.shelf(), rooms.household().settings(), html).route(routes);
+        new DueBackPage(rooms.agenda(), rooms.whereAreUnits(), html).route(routes);
         new BenchPages(
                         new BenchPages.Service(rooms.servicePlans(), rooms.dueList()),
                         rooms.whereAreUnits(),
@@ -79,6 +85,7 @@ public final class ServerRoutes {
         new CostingApi(rooms.makeCosting(), rooms.runAgain(), rooms.costings()).addTo(routes);
         new CostCodesApi(rooms.jobs(), rooms.costCodes()).addTo(routes);
         FitApi.addTo(routes);
+        new GearApi(rooms.cameras(), rooms.ownMounts()).addTo(routes);
     }
 
     private static void whereabouts(Rooms rooms, RoutesConfig routes) {
@@ -86,6 +93,7 @@ public final class ServerRoutes {
         OccupationApi.addTo(routes, whereabouts, new Keyed(rooms.household().keyedAnswers())::once);
         HoldApi.of(whereabouts).addTo(routes);
         new AvailabilityApi(whereabouts).addTo(routes);
+        new AgendaApi(rooms.agenda(), whereabouts).addTo(routes);
         new ServiceApi(rooms.servicePlans(), rooms.dueList(), whereabouts.settings(), rooms.clock()).addTo(routes);
     }
 

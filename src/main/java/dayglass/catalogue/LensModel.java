@@ -59,13 +59,16 @@ public record LensModel(
     /**
      * The optical record; whatever is not known is empty. Decimals are exact, as typed.
      *
-     * @param focalMm the focal length, or the short end of a zoom
-     * @param longestFocalMm the long end of a zoom only
+     * @param focalMm the focal length, or the short end of a zoom; of an attachment, of the taking lens that it works
+     *     with
+     * @param longestFocalMm the long end of a zoom, or of the taking lenses, where they are a range
      * @param squeeze 1 for none; of an attachment, what it adds
      * @param mounts the fitted kind first, then those that interchange
      * @param closeFocusM from the sensor
      * @param focusScale {@code feet} or {@code metres}
      * @param closeDownStops how far from wide open it is acceptably sharp
+     * @param lightLossStops what an attachment takes of the light
+     * @param focusing of an attachment: {@code single}, or {@code dual} where two barrels are pulled
      */
     public record OpticalRecord(
             Optional<BigDecimal> focalMm,
@@ -80,7 +83,9 @@ public record LensModel(
             Optional<BigDecimal> lengthMm,
             Optional<Integer> irisBlades,
             Optional<String> focusScale,
-            Optional<BigDecimal> closeDownStops) {
+            Optional<BigDecimal> closeDownStops,
+            Optional<BigDecimal> lightLossStops,
+            Optional<String> focusing) {
         public OpticalRecord {
             mounts = List.copyOf(mounts);
         }

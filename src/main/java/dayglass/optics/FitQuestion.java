@@ -19,6 +19,13 @@ public record FitQuestion(
         Optional<Attachment> attachment,
         Mounts mounts) {
 
+    /** All that is asked but the glass. */
+    public record Setting(Camera camera, BigDecimal aspect, Light light, OnSet set, Mounts mounts) {
+        public FitQuestion of(Lens lens, Optional<Attachment> attachment) {
+            return new FitQuestion(camera, aspect, light, set, lens, attachment, mounts);
+        }
+    }
+
     /** A camera in one recorded mode, its sensor as far as it is recorded. */
     public record Camera(BigDecimal width, BigDecimal height, Optional<Photosites> photosites, String mount) {}
 

@@ -41,6 +41,8 @@ final class OpticalJson {
         Read<Optional<Integer>> blades = fields.optional("irisBlades", Readers.whole(1, MOST_BLADES));
         Read<Optional<String>> scale = fields.optional("focusScale", Readers.oneOf(List.of("feet", "metres")));
         Read<Optional<BigDecimal>> closeDown = fields.optional("closeDownStops", Decimals.decimal(0, MOST_STOPS));
+        Read<Optional<BigDecimal>> lightLoss = fields.optional("lightLossStops", Decimals.decimal(0, MOST_STOPS));
+        Read<Optional<String>> focusing = fields.optional("focusing", Readers.oneOf(List.of("single", "dual")));
         boolean good = List.of(
                         focal,
                         tStop,
@@ -53,7 +55,9 @@ final class OpticalJson {
                         length,
                         blades,
                         scale,
-                        closeDown)
+                        closeDown,
+                        lightLoss,
+                        focusing)
                 .stream()
                 .allMatch(Read::isGood);
         return !good
@@ -71,7 +75,9 @@ final class OpticalJson {
                         length.get(),
                         blades.get(),
                         scale.get(),
-                        closeDown.get()));
+                        closeDown.get(),
+                        lightLoss.get(),
+                        focusing.get()));
     }
 
     private record Focal(Optional<BigDecimal> shortEnd, Optional<BigDecimal> longEnd) {}
@@ -134,6 +140,8 @@ final class OpticalJson {
         record.irisBlades().ifPresent(blades -> members.put("irisBlades", blades));
         record.focusScale().ifPresent(scale -> members.put("focusScale", scale));
         put(members, "closeDownStops", record.closeDownStops());
+        put(members, "lightLossStops", record.lightLossStops());
+        record.focusing().ifPresent(focusing -> members.put("focusing", focusing));
     }
 
     private static void put(Json.Members members, String name, Optional<BigDecimal> number) {

@@ -25,7 +25,7 @@ import java.util.stream.Stream;
  * catch a small program that breaks it.
  */
 final class HouseRules {
-    private static final List<String> PURE = List.of("base", "optics", "cost");
+    private static final List<String> PURE = List.of("base", "optics", "cost", "calendar");
     private static final List<String> FEATURES =
             List.of("house", "catalogue", "inventory", "job", "planning", "desk", "books");
 

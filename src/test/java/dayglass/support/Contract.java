@@ -105,7 +105,9 @@ public final class Contract {
                 faults.add("HEAD is answered with a body");
             }
         } else if (!reply.header("Content-Type").orElse("").startsWith("image/")) {
-            faults.addAll(faultsOf(media.get("schema").get("$ref").asString(), reply.text()));
+            boolean plain = reply.header("Content-Type").orElse("").startsWith("text/");
+            String body = plain ? JsonMapper.shared().writeValueAsString(reply.text()) : reply.text();
+            faults.addAll(faultsOf(media.get("schema").get("$ref").asString(), body));
         }
         return faults;
     }

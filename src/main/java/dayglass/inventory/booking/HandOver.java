@@ -136,7 +136,8 @@ public final class HandOver {
         LocalDate day = at.atZone(house.zone()).toLocalDate();
         state.heldTo()
                 .filter(last -> day.isAfter(last))
-                .ifPresent(last -> found.add(Obstacle.last(state.tag() + " is held to " + MomentWords.day(last) + " only.")));
+                .ifPresent(last ->
+                        found.add(Obstacle.last(state.tag() + " is held to " + MomentWords.day(last) + " only.")));
         if (!state.healthy()) {
             found.add(new Obstacle(state.ailment() + ".", true));
         }

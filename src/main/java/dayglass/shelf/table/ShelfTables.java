@@ -49,6 +49,8 @@ final class ShelfTables {
             field("iris blades", "/irisBlades", WHOLE, "blades"),
             field("focus scale", "/focusScale", WORD, "scale"),
             field("stops to close down", "/closeDownStops", DECIMAL),
+            field("light loss stops", "/lightLossStops", DECIMAL, "light loss"),
+            field("focusing", "/focusing", WORD, "focus"),
             field("flare", "/look/flare", WHOLE),
             field("out-of-focus shape", "/look/outOfFocusShape", WHOLE),
             field("distortion", "/look/distortion", WHOLE),

@@ -4,10 +4,13 @@ import dayglass.web.error.ProblemKind;
 import dayglass.web.error.Refusal;
 import dayglass.web.request.PathNumbers;
 import dayglass.wire.Fields;
+import dayglass.wire.Json;
 import dayglass.wire.JsonText;
 import dayglass.wire.Reader;
+import dayglass.wire.Readers;
 import io.javalin.http.Context;
 import java.io.IOException;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -127,6 +130,19 @@ public final class Requests {
             throw badParameter(name, "it must be given once, as a whole number from 1 to " + most);
         }
         return number;
+    }
+
+    /** A day in the query, such as {@code 2027-04-05}. */
+    public static Optional<LocalDate> day(Context ctx, String name) {
+        List<String> values = ctx.queryParams(name);
+        if (values.size() > 1) {
+            throw badParameter(name, "it must be given once");
+        }
+        return values.stream()
+                .findFirst()
+                .map(text -> Readers.date().readAll(Json.text(text)).fold(day -> day, faults -> {
+                    throw badParameter(name, "it " + faults.get(0).message());
+                }));
     }
 
     public static Refusal badParameter(String name, String what) {

@@ -1,6 +1,7 @@
 package dayglass.wire.fit;
 
 import dayglass.optics.FitQuestion;
+import dayglass.optics.Mounts;
 import dayglass.wire.Checked;
 import dayglass.wire.Decimals;
 import dayglass.wire.Fields;
@@ -30,28 +31,55 @@ public final class FitRequestReader {
     }
 
     public static Reader<FitQuestion> request() {
-        return Fields.object(FitRequestReader::question);
+        return Fields.object(fields -> {
+            if (!fields.has("lens")) {
+                fields.place().member("lens").fault("is missing: add \"lens\"", "fill this in");
+            }
+            return asked(fields, MountTable.of(Mounts.KNOWN))
+                    .map(asked -> asked.setting().of(asked.lens().orElseThrow(), asked.attachment()));
+        });
     }
 
-    private static Read<FitQuestion> question(Fields fields) {
-        Read<MountTable> table = fields.optional("mountTable", MountTable.reader(), MountTable.EMPTY);
+    /**
+     * A request whose glass may come from elsewhere.
+     *
+     * @param lens as typed, where one is
+     * @param attachment as typed, where one is
+     */
+    public record Asked(
+            FitQuestion.Setting setting,
+            Optional<FitQuestion.Lens> lens,
+            Optional<FitQuestion.Attachment> attachment) {}
+
+    /**
+     * A request that may leave out the lens.
+     *
+     * @param mounts those that are known beside the request's own table
+     */
+    public static Reader<Asked> asked(Mounts mounts) {
+        return Fields.object(fields -> asked(fields, MountTable.of(mounts)));
+    }
+
+    private static Read<Asked> asked(Fields fields, MountTable known) {
+        Read<MountTable> table = fields.optional("mountTable", MountTable.reader(known), known);
         Read<FitQuestion.Camera> camera = fields.required("camera", Fields.object(members -> camera(members, table)));
         Read<BigDecimal> aspect = fields.required("delivery", Fields.object(FitRequestReader::aspect));
         Read<FitQuestion.Light> light =
                 fields.optional("light", Fields.object(FitRequestReader::light), FitQuestion.Light.NOT_ASKED);
         Read<FitQuestion.OnSet> set =
                 fields.optional("set", Fields.object(FitRequestReader::set), FitQuestion.OnSet.NOT_ASKED);
-        Read<FitQuestion.Lens> lens = fields.required("lens", LensReader.lens(table));
+        Read<Optional<FitQuestion.Lens>> lens = fields.optional("lens", LensReader.lens(table));
         Read<Optional<FitQuestion.Attachment>> attachment =
                 fields.optional("attachment", Fields.object(FitRequestReader::attachment));
-        return fields.build(() -> new FitQuestion(
-                camera.get(),
-                aspect.get(),
-                light.get(),
-                set.get(),
+        return fields.build(() -> new Asked(
+                new FitQuestion.Setting(
+                        camera.get(),
+                        aspect.get(),
+                        light.get(),
+                        set.get(),
+                        table.get().mounts()),
                 lens.get(),
-                attachment.get(),
-                table.get().mounts()));
+                attachment.get()));
     }
 
     private static Read<FitQuestion.Camera> camera(Fields fields, Read<MountTable> table) {

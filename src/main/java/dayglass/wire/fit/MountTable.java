@@ -14,39 +14,42 @@ import java.util.Map;
 import java.util.Set;
 
 /**
- * A request's own mounts: an object of flange focal distances by name, beside those known to all.
+ * A request's own mounts: an object of flange focal distances by name, beside those that are known already.
  *
- * @param names all that it names, those at fault too, so that their use is no second fault
+ * @param known to all, and to whoever is asked
+ * @param names all that the request names, those at fault too, so that their use is no second fault
  * @param own those that are good
  */
-record MountTable(Set<String> names, Map<String, BigDecimal> own) {
-    static final MountTable EMPTY = new MountTable(Set.of(), Map.of());
+record MountTable(Mounts known, Set<String> names, Map<String, BigDecimal> own) {
+    static MountTable of(Mounts known) {
+        return new MountTable(known, Set.of(), Map.of());
+    }
 
-    static Reader<MountTable> reader() {
+    static Reader<MountTable> reader(MountTable beside) {
         return (json, place) -> json instanceof Json.Obj object
-                ? Read.good(read(object, place))
+                ? Read.good(read(beside.known(), object, place))
                 : place.fault("must be an object of mounts and their flange focal distances, such as"
                         + " {\"Bayonet 9\": \"48.50\"}, not " + json.kind());
     }
 
-    private static MountTable read(Json.Obj object, Place place) {
+    private static MountTable read(Mounts known, Json.Obj object, Place place) {
         Set<String> names = new LinkedHashSet<>(object.members().keySet());
         Map<String, BigDecimal> own = new LinkedHashMap<>();
         object.members().forEach((name, value) -> {
             Place at = place.member(name);
             if (object.repeated().contains(name)) {
                 at.fault("this mount is given twice: keep one");
-            } else if (Mounts.KNOWN.flangeMm(name).isPresent()) {
+            } else if (known.flangeMm(name).isPresent()) {
                 at.fault("this mount is known already and may not be defined again: remove it, or name yours apart");
             } else if (Readers.checkText(name, Readers.MOST_NAME_CHARACTERS, at).isGood()) {
                 Decimals.positive().read(value, at).found().ifPresent(mm -> own.put(name, mm));
             }
         });
-        return new MountTable(names, own);
+        return new MountTable(known, names, own);
     }
 
     Mounts mounts() {
-        return Mounts.KNOWN.and(own);
+        return known.and(own);
     }
 
     /** The name of a mount that is known; not checked where the table itself cannot be read. */
@@ -56,12 +59,11 @@ record MountTable(Set<String> names, Map<String, BigDecimal> own) {
             if (!name.isGood() || !table.isGood()) {
                 return name;
             }
-            boolean known = Mounts.KNOWN.flangeMm(name.get()).isPresent()
-                    || table.get().names().contains(name.get());
-            return known
+            Mounts known = table.get().known();
+            return known.flangeMm(name.get()).isPresent() || table.get().names().contains(name.get())
                     ? name
                     : place.fault("no mount of that name is known: use one of "
-                            + String.join(", ", Mounts.KNOWN.byName().keySet())
+                            + String.join(", ", known.byName().keySet())
                             + ", or give its flange focal distance in mountTable");
         };
     }

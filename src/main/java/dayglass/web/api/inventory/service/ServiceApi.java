@@ -16,7 +16,6 @@ import dayglass.wire.Json;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.Clock;
-import java.time.DateTimeException;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -51,7 +50,7 @@ public final class ServiceApi {
 
     private void due(Context ctx) {
         Requests.onlyParameters(ctx, "until");
-        Optional<LocalDate> until = until(ctx.queryParams("until"));
+        Optional<LocalDate> until = Requests.day(ctx, "until");
         Instant now = clock.instant();
         ZoneId zone = settings.now().facts().zone();
         LocalDate today = now.atZone(zone).toLocalDate();
@@ -69,21 +68,6 @@ public final class ServiceApi {
                         .put("today", today.toString())
                         .put("items", Json.list(items))
                         .build());
-    }
-
-    private static Optional<LocalDate> until(List<String> values) {
-        try {
-            return values.isEmpty() ? Optional.empty() : Optional.of(LocalDate.parse(only(values)));
-        } catch (DateTimeException unreadable) {
-            throw Requests.badParameter("until", "it must be a date as year-month-day, such as 2027-04-05");
-        }
-    }
-
-    private static String only(List<String> values) {
-        if (values.size() > 1) {
-            throw Requests.badParameter("until", "it must be given once");
-        }
-        return values.get(0);
     }
 
     private static Json show(DueList.Row row, LocalDate today, ZoneId zone) {

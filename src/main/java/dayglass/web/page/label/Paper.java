@@ -1,0 +1,36 @@
+package dayglass.web.page.label;
+
+import java.util.Arrays;
+import java.util.Optional;
+
+/** A sheet that a printer takes; ISO 216 for A4, ANSI/ASME Y14.1 for Letter (A). */
+public enum Paper {
+    A4("A4", 210, 297),
+    LETTER("Letter", 215.9, 279.4);
+
+    private final String word;
+    private final double widthMm;
+    private final double heightMm;
+
+    Paper(String word, double widthMm, double heightMm) {
+        this.word = word;
+        this.widthMm = widthMm;
+        this.heightMm = heightMm;
+    }
+
+    public String word() {
+        return word;
+    }
+
+    public double widthMm() {
+        return widthMm;
+    }
+
+    public double heightMm() {
+        return heightMm;
+    }
+
+    static Optional<Paper> of(String word) {
+        return Arrays.stream(values()).filter(paper -> paper.word.equals(word)).findFirst();
+    }
+}
