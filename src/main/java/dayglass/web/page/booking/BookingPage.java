@@ -23,12 +23,11 @@ import dayglass.wire.Reader;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.Instant;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** One booking, bench visit or absence: its facts, and the forms that change it, let it out, take it back or cancel it. */
+/** One booking, bench visit or absence: its facts, and the forms that change it, let it out and take it back. */
 final class BookingPage {
     private static final String PAGE = "/bookings/{id}";
     private static final String AT = "/at";
@@ -81,10 +80,7 @@ final class BookingPage {
     private Map<String, Object> model(Stored<Occupation.Id, Occupation> stored, Optional<Sent> sent, Form form) {
         Stored<Unit.Id, Unit> unit = shelf.units().find(stored.facts().unit()).orElseThrow();
         Instant now = whereabouts.clock().instant();
-        Map<Person.Id, String> names = new HashMap<>();
-        household
-                .everybody()
-                .forEach(person -> names.put(person.id(), person.facts().name()));
+        Map<Person.Id, String> names = household.names();
         Form blank = Form.EMPTY.with("version", String.valueOf(stored.version()));
         Form change = EntryForm.of(stored.facts(), stored.version(), house());
         return Map.of(

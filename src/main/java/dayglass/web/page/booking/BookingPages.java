@@ -76,10 +76,7 @@ public final class BookingPages {
     private List<BookingRow> rows() {
         Instant now = whereabouts.clock().instant();
         Wording words = new Wording(now, whereabouts.settings().now().facts().zone());
-        Map<LensModel.Id, String> models = new HashMap<>();
-        Requests.all(shelf.models())
-                .forEach(model -> models.put(
-                        model.id(), model.facts().maker() + " " + model.facts().name()));
+        Map<LensModel.Id, String> models = shelf.modelNames();
         Map<Unit.Id, BookingRow.Of> units = new HashMap<>();
         Requests.all(shelf.units())
                 .forEach(unit -> units.put(

@@ -8,6 +8,7 @@ import java.time.Instant;
 import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
+import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
 import java.time.format.DateTimeParseException;
 import java.util.List;
@@ -15,8 +16,8 @@ import java.util.Locale;
 import java.util.Optional;
 
 /**
- * A field of a form that holds a date and a time on the house's clock. Where that time occurs twice, a second field asks
- * which of the two is meant, by its offset from UTC.
+ * A field of a form that holds a date and a time on the house's clock. Where that time occurs twice, a second field
+ * asks which of the two is meant, by its offset from UTC.
  */
 public final class ClockField {
     private static final DateTimeFormatter TYPED = DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH:mm", Locale.ROOT);
@@ -34,7 +35,7 @@ public final class ClockField {
                 .with(which(name), moment.atZone(zone).getOffset().getId());
     }
 
-    /** The two moments that may be meant, the earlier first; none where what was typed is one moment or no time at all. */
+    /** The two moments that may be meant, the earlier first; none where what was typed is one moment or none. */
     public static List<Choice> choices(Form form, String name, ZoneId zone) {
         return local(form.value(name))
                 .map(local -> LocalMoment.of(local, zone)
@@ -48,7 +49,10 @@ public final class ClockField {
     }
 
     private static Choice choice(String words, OffsetDateTime moment) {
-        return new Choice(moment.getOffset().getId(), words + " (UTC" + moment.getOffset() + ")");
+        String offset = moment.getOffset().equals(ZoneOffset.UTC)
+                ? ""
+                : moment.getOffset().getId();
+        return new Choice(moment.getOffset().getId(), words + " (UTC" + offset + ")");
     }
 
     /** What was typed as the contract writes it, with the offset that was chosen. */

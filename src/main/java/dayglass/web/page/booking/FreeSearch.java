@@ -20,7 +20,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 
 /** Asks what is free and says it in words, with what stands in the way of the others. */
 final class FreeSearch {
@@ -44,10 +46,7 @@ final class FreeSearch {
         Availability availability = whereabouts.availability();
         Stay stay = availability.stay(out, back);
         Availability.Answer answer = availability.during(stay, Optional.empty());
-        Map<LensModel.Id, String> models = new HashMap<>();
-        Requests.all(shelf.models())
-                .forEach(model -> models.put(
-                        model.id(), model.facts().maker() + " " + model.facts().name()));
+        Map<LensModel.Id, String> models = shelf.modelNames();
         Map<LensSet.Id, String> sets = new HashMap<>();
         Requests.all(shelf.sets()).forEach(set -> sets.put(set.id(), set.facts().name()));
         Map<Unit.Id, Occupation> taken = taken(stay);
@@ -119,9 +118,10 @@ final class FreeSearch {
     }
 
     private static List<OneModel> models(List<OneUnit> all, List<OneUnit> free) {
+        Set<Long> ids = free.stream().map(OneUnit::id).collect(Collectors.toSet());
         Map<String, OneModel> models = new TreeMap<>();
         for (OneUnit unit : all) {
-            long one = free.contains(unit) ? 1 : 0;
+            long one = ids.contains(unit.id()) ? 1 : 0;
             models.merge(
                     unit.model(),
                     new OneModel(unit.model(), one, 1),
@@ -135,16 +135,21 @@ final class FreeSearch {
             Availability.Answer answer, Map<Unit.Id, OneUnit> shown, Map<LensSet.Id, String> names, Wording wording) {
         List<OneSet> sets = new ArrayList<>();
         for (Availability.OfSet set : answer.sets()) {
-            boolean wanted = answer.units().stream()
-                    .anyMatch(unit -> unit.unit().set().equals(Optional.of(set.set()))
-                            && shown.containsKey(unit.unit().unit()));
-            if (wanted) {
+            List<Availability.OfUnit> members = answer.units().stream()
+                    .filter(unit -> unit.unit().set().equals(Optional.of(set.set())))
+                    .toList();
+            boolean onlyTaken =
+                    members.stream().allMatch(unit -> unit.obstacles().isEmpty());
+            if (members.stream().anyMatch(unit -> shown.containsKey(unit.unit().unit()))) {
                 sets.add(new OneSet(
                         set.set().number(),
                         names.getOrDefault(set.set(), ""),
                         set.freeMembers(),
                         set.members(),
-                        set.nextFree().map(wording::moment).orElse("")));
+                        set.nextFree()
+                                .filter(next -> onlyTaken)
+                                .map(wording::moment)
+                                .orElse("")));
             }
         }
         return sets;

@@ -22,7 +22,6 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -58,10 +57,7 @@ public final class UnitPage {
         UnitLife life = UnitLife.of(records, house, now);
         ZoneId zone = house.zone();
         LocalDate today = now.atZone(zone).toLocalDate();
-        Map<Person.Id, String> names = new HashMap<>();
-        household
-                .everybody()
-                .forEach(person -> names.put(person.id(), person.facts().name()));
+        Map<Person.Id, String> names = household.names();
         UnitNow state = new UnitNow(records, now, zone);
         return new UnitSheet(
                 unit.id().number(),

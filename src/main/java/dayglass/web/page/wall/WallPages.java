@@ -103,10 +103,7 @@ public final class WallPages {
         for (Stored<LensSet.Id, LensSet> set : Requests.all(shelf.sets())) {
             set.facts().members().forEach(unit -> sets.put(unit, set.facts().name()));
         }
-        Map<LensModel.Id, String> models = new HashMap<>();
-        Requests.all(shelf.models())
-                .forEach(model -> models.put(
-                        model.id(), model.facts().maker() + " " + model.facts().name()));
+        Map<LensModel.Id, String> models = shelf.modelNames();
         Map<String, Map<String, Row>> groups = new TreeMap<>();
         for (Stored<Unit.Id, Unit> unit : Requests.all(shelf.units())) {
             String model = unit.facts().model().map(models::get).orElse("");
