@@ -16,6 +16,7 @@ import dayglass.inventory.booking.Whereabouts;
 import dayglass.inventory.condition.ConditionNotes;
 import dayglass.inventory.condition.NoteCondition;
 import dayglass.inventory.condition.Notebook;
+import dayglass.inventory.life.UnitArchive;
 import dayglass.inventory.picture.Pictures;
 import dayglass.inventory.service.DueList;
 import dayglass.inventory.service.Overdue;
@@ -46,6 +47,7 @@ import dayglass.storage.house.JooqPeople;
 import dayglass.storage.inventory.JooqLensSets;
 import dayglass.storage.inventory.JooqUnits;
 import dayglass.storage.inventory.booking.JooqHolds;
+import dayglass.storage.inventory.booking.JooqOccupationVersions;
 import dayglass.storage.inventory.booking.JooqOccupations;
 import dayglass.storage.inventory.booking.JooqOverrides;
 import dayglass.storage.inventory.booking.JooqUnitStates;
@@ -194,6 +196,11 @@ public final class Rooms implements AutoCloseable {
 
     public DueList dueList() {
         return new DueList(servicePlans, shelf.units(), whereabouts.occupations(), household.settings());
+    }
+
+    public UnitArchive unitArchive() {
+        return new UnitArchive(
+                shelf, notebook.notes(), whereabouts, new JooqOccupationVersions(database), household.changes());
     }
 
     public Agenda agenda() {

@@ -2,7 +2,9 @@ package dayglass.house;
 
 import dayglass.base.Stored;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** What every room asks of the house. */
@@ -23,6 +25,13 @@ public record Household(
                     : Optional.of(some.get(some.size() - 1).id());
         } while (some.size() == MOST_AT_ONCE);
         return all;
+    }
+
+    /** What everybody is called, also those who are gone. */
+    public Map<Person.Id, String> names() {
+        Map<Person.Id, String> names = new HashMap<>();
+        everybody().forEach(person -> names.put(person.id(), person.facts().name()));
+        return names;
     }
 
     /** Who may act: everybody who is not gone; somebody always is there. */

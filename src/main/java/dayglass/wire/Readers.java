@@ -39,6 +39,18 @@ public final class Readers {
         };
     }
 
+    /** Text of several lines, of at most so many code points; it may be empty. */
+    public static Reader<String> prose(int mostCharacters) {
+        return (json, place) -> {
+            Read<String> text = anyText().read(json, place);
+            if (!text.isGood() || text.get().isEmpty()) {
+                return text;
+            }
+            Read<String> oneLine = checkText(text.get().replaceAll("[\\r\\n\\t]", " "), mostCharacters, place);
+            return oneLine.isGood() ? text : oneLine;
+        };
+    }
+
     /** What {@link #text} checks, for text that is not a value but a member's name. */
     public static Read<String> checkText(String text, int mostCharacters, Place place) {
         if (text.codePoints().allMatch(c -> Character.isWhitespace(c) || Character.isSpaceChar(c))) {

@@ -11,6 +11,7 @@ import dayglass.inventory.booking.Occupation.Kind;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -69,12 +70,13 @@ public final class HandOver {
      * Hands a booked unit over.
      *
      * @param based the booking with the version that the caller saw
-     * @param at when; before the booked time the booking begins then, if nothing else is in the way
+     * @param moment when; before the booked time the booking begins then, if nothing else is in the way
      * @param reason why it goes out in spite of obstacles that may be overridden
      */
     public Outcome<Stored<Occupation.Id, Occupation>> out(
-            Stored<Occupation.Id, Occupation> based, Instant at, Optional<String> reason) {
+            Stored<Occupation.Id, Occupation> based, Instant moment, Optional<String> reason) {
         Transactions transactions = around.transactions();
+        Instant at = whole(moment);
         return transactions.atomically(() -> {
             List<Obstacle> obstacles = obstacles(based, at);
             Optional<Obstacle> last =
@@ -136,7 +138,8 @@ public final class HandOver {
         LocalDate day = at.atZone(house.zone()).toLocalDate();
         state.heldTo()
                 .filter(last -> day.isAfter(last))
-                .ifPresent(last -> found.add(Obstacle.last(state.tag() + " is held to " + last + " only.")));
+                .ifPresent(last ->
+                        found.add(Obstacle.last(state.tag() + " is held to " + MomentWords.day(last) + " only.")));
         if (!state.healthy()) {
             found.add(new Obstacle(state.ailment() + ".", true));
         }
@@ -148,7 +151,8 @@ public final class HandOver {
      * Takes a unit back. One that comes early is free from then on, after the turnaround; one that comes late stays
      * booked to what really was, where the next booking leaves room for it.
      */
-    public Outcome<Stored<Occupation.Id, Occupation>> back(Stored<Occupation.Id, Occupation> based, Instant at) {
+    public Outcome<Stored<Occupation.Id, Occupation>> back(Stored<Occupation.Id, Occupation> based, Instant moment) {
+        Instant at = whole(moment);
         return around.transactions().atomically(() -> {
             Occupation booking = based.facts();
             if (!booking.handling().isOut()) {
@@ -165,6 +169,11 @@ public final class HandOver {
                     .isEmpty();
             return occupations.change(new Stored<>(based.id(), based.version(), room ? back.during(real) : back));
         });
+    }
+
+    /** Whole seconds are kept; a part of one would make a unit come back later than it left, and yet at once. */
+    private static Instant whole(Instant moment) {
+        return moment.truncatedTo(ChronoUnit.SECONDS);
     }
 
     private static Stay real(Stay booked, Instant at) {

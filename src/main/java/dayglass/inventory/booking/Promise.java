@@ -15,7 +15,7 @@ final class Promise {
         List<String> obstacles = new ArrayList<>();
         unit.heldTo()
                 .filter(last -> stay.back().isAfter(endOf(last, house)))
-                .ifPresent(last -> obstacles.add(unit.tag() + " is held to " + last
+                .ifPresent(last -> obstacles.add(unit.tag() + " is held to " + MomentWords.day(last)
                         + " only; ask for it back by then, or prolong what it is held by."));
         if (unit.quarantined()) {
             obstacles.add(unit.ailment() + " until a note resolves it.");

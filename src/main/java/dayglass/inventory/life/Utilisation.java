@@ -2,7 +2,6 @@ package dayglass.inventory.life;
 
 import dayglass.base.DateRange;
 import dayglass.house.House;
-import dayglass.inventory.Unit;
 import dayglass.inventory.booking.DaysOut;
 import dayglass.inventory.booking.Occupation;
 import dayglass.inventory.booking.Occupation.Kind;
@@ -19,7 +18,8 @@ import java.util.TreeSet;
 /**
  * How much a unit was out, by days of the house's calendar up to today. Time utilisation is days out over days
  * available, those held without those on the bench (common practice). Only what really went out counts; a day that the
- * unit was out and on the bench both counts as out.
+ * unit was out and on the bench both counts as out. What is a day out is the same for service plans: {@link DaysOut}. The
+ * day on which it left for good is none on which it was held.
  *
  * @param held days on which the house had it
  * @param out days out at work
@@ -39,7 +39,7 @@ public record Utilisation(NavigableSet<LocalDate> held, NavigableSet<LocalDate> 
         LocalDate first = came(records, house).filter(from::isBefore).orElse(from);
         LocalDate last = records.unit()
                 .departure()
-                .map(Unit.Departure::on)
+                .map(gone -> gone.on().minusDays(1))
                 .filter(today::isAfter)
                 .orElse(today);
         if (!last.isBefore(first)) {
@@ -53,7 +53,7 @@ public record Utilisation(NavigableSet<LocalDate> held, NavigableSet<LocalDate> 
                 DaysOut.of(of, house, now).ifPresent(days -> days.stream().forEach(out::add));
             } else if (of.kind() == Kind.BENCH && !of.cancelled()) {
                 LocalDate begun = day(of.stay().out(), house.zone());
-                DateRange.inclusive(begun, day(of.stay().back(), house.zone())).stream()
+                DateRange.inclusive(begun, day(of.stay().back().minusNanos(1), house.zone())).stream()
                         .forEach(bench::add);
             }
         });
@@ -66,6 +66,7 @@ public record Utilisation(NavigableSet<LocalDate> held, NavigableSet<LocalDate> 
     /** When the house came to have it: as the unit says, else the first that is known of it. */
     static Optional<LocalDate> came(UnitRecords records, House house) {
         List<Instant> known = new java.util.ArrayList<>();
+        records.entered().ifPresent(change -> known.add(change.madeAt()));
         records.notes().forEach(note -> known.add(note.facts().notedAt()));
         records.occupations().forEach(each -> known.add(each.facts().record().at()));
         records.occupations().forEach(each -> known.add(each.facts().stay().out()));

@@ -4,6 +4,7 @@ import dayglass.app.Rooms;
 import dayglass.web.WebServer;
 import dayglass.web.api.house.WhoIsThere;
 import dayglass.web.page.shelf.ShelfPages;
+import dayglass.web.page.shelf.UnitPage;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
@@ -39,7 +40,13 @@ final class RunningHouse implements AutoCloseable {
                 List.of(
                         new WhoIsThere(rooms.household())::addTo,
                         routes -> Pages.route(routes, sources),
-                        routes -> ShelfPages.route(routes, rooms.shelf(), rooms.shelfImport(), rooms.household())));
+                        routes -> ShelfPages.route(routes, rooms.shelf(), rooms.shelfImport(), rooms.household()),
+                        routes -> new UnitPage(
+                                        rooms.unitArchive(),
+                                        rooms.servicePlans(),
+                                        rooms.household(),
+                                        new Html(rooms.household()))
+                                .route(routes)));
     }
 
     String address(String path) {

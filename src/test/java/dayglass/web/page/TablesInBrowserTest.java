@@ -69,6 +69,7 @@ class TablesInBrowserTest {
         browser.open(house.address("/shelf"));
         assertEquals(2, browser.all("table.grid tbody tr").size());
         browser.click("table.grid tbody a");
+        browser.click(".unit-acts a[href$='/facts']");
         assertEquals("q-1", browser.find("#f--tag").getDomProperty("value"));
         assertEquals("B2", browser.find("#f--homeShelf").getDomProperty("value"));
         assertEquals("50 mm", browser.find("#f--covers-1-slot").getDomProperty("value"));
@@ -120,6 +121,7 @@ class TablesInBrowserTest {
                 "/shelf",
                 "/shelf/units/new",
                 "/shelf/units/1",
+                "/shelf/units/1/facts",
                 "/shelf/units/1/remove",
                 "/shelf/models",
                 "/shelf/models/1",

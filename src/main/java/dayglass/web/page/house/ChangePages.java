@@ -15,7 +15,6 @@ import io.javalin.http.Context;
 import java.nio.charset.StandardCharsets;
 import java.time.ZoneId;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -69,10 +68,7 @@ public final class ChangePages {
 
     private List<Row> rows(List<Stored<Change.Id, Change>> newest) {
         ZoneId zone = household.settings().now().facts().zone();
-        Map<Person.Id, String> names = new HashMap<>();
-        household
-                .everybody()
-                .forEach(person -> names.put(person.id(), person.facts().name()));
+        Map<Person.Id, String> names = household.names();
         List<Row> rows = new ArrayList<>();
         for (int at = 0; at < newest.size(); at++) {
             Change change = newest.get(at).facts();

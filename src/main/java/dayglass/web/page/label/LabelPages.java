@@ -119,10 +119,7 @@ public final class LabelPages {
     }
 
     private List<Candidate> candidates(Set<String> chosen) {
-        Map<LensModel.Id, String> models = new HashMap<>();
-        Requests.all(shelf.models())
-                .forEach(model -> models.put(
-                        model.id(), model.facts().maker() + " " + model.facts().name()));
+        Map<LensModel.Id, String> models = shelf.modelNames();
         Map<Unit.Id, String> sets = new HashMap<>();
         for (Stored<LensSet.Id, LensSet> set : Requests.all(shelf.sets())) {
             set.facts().members().forEach(unit -> sets.put(unit, set.facts().name()));

@@ -30,6 +30,11 @@ public final class Words {
         return MOMENT.format(moment.atZone(zone));
     }
 
+    /** {@code 5 Apr 2027}. */
+    public static String day(LocalDate date) {
+        return shortDate(date) + " " + date.getYear();
+    }
+
     /** {@code Mon 5 Apr 2027}. */
     public static String date(LocalDate date) {
         return LONG_DATE.format(date);

@@ -17,7 +17,6 @@ import dayglass.web.page.picture.Words;
 import java.time.ZoneId;
 import java.util.Arrays;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -68,10 +67,7 @@ public record NotesView(
     static NotesView of(Unit.Id unit, List<Stored<ConditionNote.Id, ConditionNote>> notes, Household household) {
         Condition now = Condition.now(notes);
         ZoneId zone = household.settings().now().facts().zone();
-        Map<Person.Id, String> names = new HashMap<>();
-        household
-                .everybody()
-                .forEach(person -> names.put(person.id(), person.facts().name()));
+        Map<Person.Id, String> names = household.names();
         return new NotesView(
                 unit.number(),
                 words(now),

@@ -59,10 +59,20 @@ public abstract class RecordPages<I extends Id, T> {
     public void route(RoutesConfig routes) {
         routes.get(kind.path() + "/new", ctx -> html.render(ctx, template(), model(Optional.empty(), blank(ctx))));
         routes.post(kind.path() + "/new", this::add);
-        routes.get(kind.path() + "/{id}", this::show);
-        routes.post(kind.path() + "/{id}", this::change);
+        routes.get(form(), this::show);
+        routes.post(form(), this::change);
         routes.get(kind.path() + "/{id}/remove", this::askToRemove);
         routes.post(kind.path() + "/{id}/remove", this::remove);
+    }
+
+    /** Where the form of one stands; it may be another address than the page of the record. */
+    protected String form() {
+        return kind.path() + "/{id}";
+    }
+
+    /** Where one goes after a change. */
+    protected String after(I changed) {
+        return kind.list();
     }
 
     /** The form as it was sent, put in order so that pointers into its JSON are names of its fields. */
@@ -107,7 +117,7 @@ public abstract class RecordPages<I extends Id, T> {
     private void finish(Context ctx, Optional<Stored<I, T>> stored, Form form, Outcome<Stored<I, T>> outcome) {
         outcome.fold(
                 kept -> {
-                    Requests.see(ctx, kind.list());
+                    Requests.see(ctx, stored.map(Stored::id).map(this::after).orElse(kind.list()));
                     return kept;
                 },
                 problem -> {

@@ -52,10 +52,7 @@ public final class ShelfPages {
                 .forEach(set -> set.facts()
                         .members()
                         .forEach(unit -> sets.put(unit, set.facts().name())));
-        Map<LensModel.Id, String> models = new HashMap<>();
-        Requests.all(shelf.models())
-                .forEach(model -> models.put(
-                        model.id(), model.facts().maker() + " " + model.facts().name()));
+        Map<LensModel.Id, String> models = shelf.modelNames();
         List<UnitRow> all = Requests.all(shelf.units()).stream()
                 .map(unit -> UnitRow.of(
                         unit, unit.facts().model().map(models::get), Optional.ofNullable(sets.get(unit.id()))))

@@ -17,7 +17,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/** One unit with all its facts. */
+/** The form of a unit's facts. */
 final class UnitPages extends RecordPages<Unit.Id, Unit> {
     private final Shelf shelf;
 
@@ -28,7 +28,17 @@ final class UnitPages extends RecordPages<Unit.Id, Unit> {
 
     @Override
     protected String template() {
-        return "unit.jte";
+        return "unitfacts.jte";
+    }
+
+    @Override
+    protected String form() {
+        return "/shelf/units/{id}/facts";
+    }
+
+    @Override
+    protected String after(Unit.Id changed) {
+        return "/shelf/units/" + changed.number();
     }
 
     @Override

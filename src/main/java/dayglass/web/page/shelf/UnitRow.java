@@ -3,7 +3,6 @@ package dayglass.web.page.shelf;
 import dayglass.base.Stored;
 import dayglass.inventory.Unit;
 import dayglass.web.page.picture.Words;
-import java.time.LocalDate;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -27,20 +26,17 @@ public record UnitRow(
     /** How the house holds it, and up to when. */
     static String holding(Unit unit) {
         return unit.departure()
-                .map(gone -> gone.how() + " " + day(gone.on()))
+                .map(gone -> gone.how() + " " + Words.day(gone.on()))
                 .orElseGet(() -> unit.holding().word()
                         + unit.holding()
                                 .fold(
                                         owned -> "",
-                                        rented -> " from " + rented.owner() + ", paid up to " + day(rented.paidUpTo()),
+                                        rented -> " from " + rented.owner() + ", paid up to "
+                                                + Words.day(rented.paidUpTo()),
                                         lent -> " by " + lent.owner()
                                                 + lent.until()
-                                                        .map(last -> " until " + day(last))
+                                                        .map(last -> " until " + Words.day(last))
                                                         .orElse("")));
-    }
-
-    private static String day(LocalDate day) {
-        return Words.shortDate(day) + " " + day.getYear();
     }
 
     /** Whether each word stands somewhere in the row, in capitals or not. */

@@ -103,10 +103,7 @@ public final class WallPages {
         for (Stored<LensSet.Id, LensSet> set : Requests.all(shelf.sets())) {
             set.facts().members().forEach(unit -> sets.put(unit, set.facts().name()));
         }
-        Map<LensModel.Id, String> models = new HashMap<>();
-        Requests.all(shelf.models())
-                .forEach(model -> models.put(
-                        model.id(), model.facts().maker() + " " + model.facts().name()));
+        Map<LensModel.Id, String> models = shelf.modelNames();
         Map<String, Map<String, Row>> groups = new TreeMap<>();
         for (Stored<Unit.Id, Unit> unit : Requests.all(shelf.units())) {
             String model = unit.facts().model().map(models::get).orElse("");
@@ -140,13 +137,17 @@ public final class WallPages {
         for (Stored<Hold.Id, Hold> hold : Requests.all(whereabouts.holds())) {
             if (hold.facts().expires().isAfter(now)) {
                 bars.computeIfAbsent(hold.facts().unit(), unit -> new ArrayList<>())
-                        .addAll(WallPicture.bars(hold.facts(), days, zone));
+                        .addAll(linked("/holds/" + hold.id().number(), WallPicture.bars(hold.facts(), days, zone)));
             }
         }
         for (Stored<Occupation.Id, Occupation> each : whereabouts.occupations().between(days.begin(), days.end())) {
             bars.computeIfAbsent(each.facts().unit(), unit -> new ArrayList<>())
-                    .addAll(WallPicture.bars(each.facts(), days, now, zone));
+                    .addAll(linked("/bookings/" + each.id().number(), WallPicture.bars(each.facts(), days, now, zone)));
         }
         return bars;
+    }
+
+    private static List<Bar> linked(String address, List<Bar> bars) {
+        return bars.stream().map(bar -> bar.leadingTo(address)).toList();
     }
 }

@@ -48,8 +48,13 @@ public record WallPicture(WallDays days, List<Group> groups, int now) {
      *     {@code hold}
      * @param place where in its row it lies
      * @param caption as much of what it is for as fits
+     * @param address the page of what it shows
      */
-    public record Bar(int x, int width, String kind, Place place, String caption, String title) {}
+    public record Bar(int x, int width, String kind, Place place, String caption, String title, String address) {
+        Bar leadingTo(String page) {
+            return new Bar(x, width, kind, place, caption, title, page);
+        }
+    }
 
     /**
      * Where a bar lies in its row, from the top.
@@ -120,7 +125,7 @@ public record WallPicture(WallDays days, List<Group> groups, int now) {
             int width = Math.max(LEAST_WIDTH, until - from);
             int fits = (int) ((width - 8) / CHARACTER_WIDTH);
             String short_ = caption.length() <= fits ? caption : fits < 3 ? "" : caption.substring(0, fits - 1) + "…";
-            bars.add(new Bar(from, width, look.kind(), look.place(), short_, title));
+            bars.add(new Bar(from, width, look.kind(), look.place(), short_, title, ""));
         }
     }
 

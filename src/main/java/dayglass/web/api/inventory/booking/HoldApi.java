@@ -31,7 +31,8 @@ public final class HoldApi {
                         members, hold, whereabouts.settings().now().facts().zone())));
     }
 
-    private static Reader<Hold> reader(Whereabouts whereabouts) {
+    /** A hold that whoever acts enters now. */
+    public static Reader<Hold> reader(Whereabouts whereabouts) {
         return Fields.object(fields -> {
             House house = whereabouts.settings().now().facts();
             Read<Unit.Id> unit = fields.required("unitId", Ids.id(Unit.Id::new));

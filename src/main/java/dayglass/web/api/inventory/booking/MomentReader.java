@@ -17,7 +17,7 @@ import java.util.regex.Pattern;
  * Moments in a request: with an offset (RFC 3339), or on the house's clock. On the house's clock an hour that occurs
  * twice is asked about, and one that does not exist is refused.
  */
-final class MomentReader {
+public final class MomentReader {
     private static final Pattern FORM =
             Pattern.compile("[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}(?::[0-9]{2})?(Z|[+-][0-9]{2}:[0-9]{2})?");
     private static final DateTimeFormatter WITH_OFFSET = DateTimeFormatter.ISO_OFFSET_DATE_TIME;
@@ -25,7 +25,7 @@ final class MomentReader {
 
     private MomentReader() {}
 
-    static Reader<Instant> moment(ZoneId zone) {
+    public static Reader<Instant> moment(ZoneId zone) {
         return (json, place) -> {
             Read<String> text = Readers.anyText().read(json, place);
             return text.isGood() ? moment(text.get(), zone, place) : Read.bad();
@@ -37,7 +37,8 @@ final class MomentReader {
         if (!form.matches()) {
             return place.fault(
                     "must be a date and time such as 2027-04-12T15:00 on the house's clock, or with an offset"
-                            + " such as 2027-04-12T15:00+02:00");
+                            + " such as 2027-04-12T15:00+02:00",
+                    "must be a date and a time, such as 2027-04-12 15:00");
         }
         try {
             return form.group(1) != null
@@ -56,10 +57,16 @@ final class MomentReader {
         return LocalMoment.of(local, zone)
                 .fold(
                         Read::good,
-                        twice -> place.fault(local + " occurs twice in " + zone + ", as clocks go back: write "
-                                + WITH_OFFSET.format(twice.first()) + " for the first or "
-                                + WITH_OFFSET.format(twice.second()) + " for the second"),
-                        never -> place.fault(local + " does not exist in " + zone + ", as clocks go forward to "
-                                + never.resumes() + ": choose another time"));
+                        twice -> place.fault(
+                                local + " occurs twice in " + zone + ", as clocks go back: write "
+                                        + WITH_OFFSET.format(twice.first()) + " for the first or "
+                                        + WITH_OFFSET.format(twice.second()) + " for the second",
+                                local.toLocalTime()
+                                        + " occurs twice on that day, as clocks go back: say which is meant"),
+                        never -> place.fault(
+                                local + " does not exist in " + zone + ", as clocks go forward to " + never.resumes()
+                                        + ": choose another time",
+                                local.toLocalTime() + " does not exist on that day, as clocks go forward to "
+                                        + never.resumes().toLocalTime() + ": choose another time"));
     }
 }

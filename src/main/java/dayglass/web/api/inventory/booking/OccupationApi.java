@@ -15,10 +15,7 @@ import dayglass.web.api.Replies;
 import dayglass.web.api.Requests;
 import dayglass.web.error.ProblemKind;
 import dayglass.web.error.Refusal;
-import dayglass.wire.Fields;
 import dayglass.wire.Json;
-import dayglass.wire.Read;
-import dayglass.wire.Readers;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.Handler;
@@ -31,8 +28,6 @@ import java.util.function.UnaryOperator;
 
 /** {@code /api/bookings}, {@code /api/bench-visits} or {@code /api/absences}, with handing over and taking back. */
 public final class OccupationApi {
-    private static final int MOST_REASON = 1_000;
-
     private final Kind kind;
     private final String path;
     private final String noun;
@@ -137,23 +132,11 @@ public final class OccupationApi {
         answer(ctx, done(whereabouts.bookUnits().cancel(current), current.id()));
     }
 
-    /** When it happens and why it may: both may be left out. */
-    private record Handling(Optional<Instant> at, Optional<String> reason) {}
-
-    private Handling handling(Context ctx, boolean withReason) {
-        return Requests.body(ctx, Fields.object(fields -> {
-            Read<Optional<Instant>> at = fields.optional("at", MomentReader.moment(zone()));
-            Read<Optional<String>> reason =
-                    withReason ? fields.optional("override", Readers.text(MOST_REASON)) : Read.good(Optional.empty());
-            return fields.build(() -> new Handling(at.get(), reason.get()));
-        }));
-    }
-
     private void handOut(Context ctx) {
         Requests.onlyParameters(ctx);
         Stored<Occupation.Id, Occupation> current = find(ctx);
         IfMatch ifMatch = IfMatch.of(ctx);
-        Handling handling = handling(ctx, true);
+        OccupationJson.Handling handling = Requests.body(ctx, OccupationJson.goingOut(zone()));
         requireMatch(ifMatch, current);
         HandOver handOver = whereabouts.handOver();
         answer(ctx, done(handOver.out(current, at(handling), handling.reason()), current.id()));
@@ -163,12 +146,12 @@ public final class OccupationApi {
         Requests.onlyParameters(ctx);
         Stored<Occupation.Id, Occupation> current = find(ctx);
         IfMatch ifMatch = IfMatch.of(ctx);
-        Handling handling = handling(ctx, false);
+        OccupationJson.Handling handling = Requests.body(ctx, OccupationJson.comingBack(zone()));
         requireMatch(ifMatch, current);
         answer(ctx, done(whereabouts.handOver().back(current, at(handling)), current.id()));
     }
 
-    private Instant at(Handling handling) {
+    private Instant at(OccupationJson.Handling handling) {
         return handling.at().orElseGet(() -> whereabouts.clock().instant());
     }
 

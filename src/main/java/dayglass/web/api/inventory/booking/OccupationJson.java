@@ -21,21 +21,23 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
 /** Bookings, bench visits and absences as JSON. */
-final class OccupationJson {
+public final class OccupationJson {
     private static final int MOST_WORDS = 4_000;
+    private static final int MOST_REASON = 1_000;
 
     private OccupationJson() {}
 
     /** What is to be entered, for one unit or several. */
-    record New(List<Unit.Id> units, BookUnits.Entry entry) {
-        New {
+    public record New(List<Unit.Id> units, BookUnits.Entry entry) {
+        public New {
             units = List.copyOf(units);
         }
     }
 
-    static Reader<New> several(Kind kind, House house) {
+    public static Reader<New> several(Kind kind, House house) {
         return Fields.object(fields -> {
             Read<List<Unit.Id>> units =
                     fields.required("unitIds", Readers.notEmpty(Readers.distinct(Ids.id(Unit.Id::new))));
@@ -44,7 +46,7 @@ final class OccupationJson {
         });
     }
 
-    static Reader<BookUnits.Entry> one(Kind kind, House house) {
+    public static Reader<BookUnits.Entry> one(Kind kind, House house) {
         return Fields.object(fields -> {
             Read<BookUnits.Entry> entry = entry(fields, kind, house);
             return fields.build(entry::get);
@@ -65,12 +67,36 @@ final class OccupationJson {
     }
 
     private static Read<BenchWork> bench(Fields fields) {
-        Read<String> findings = fields.optional("findings", Readers.text(MOST_WORDS), "");
-        Read<String> work = fields.optional("work", Readers.text(MOST_WORDS), "");
-        Read<String> parts = fields.optional("parts", Readers.text(MOST_WORDS), "");
+        Read<String> findings = fields.optional("findings", Readers.prose(MOST_WORDS), "");
+        Read<String> work = fields.optional("work", Readers.prose(MOST_WORDS), "");
+        Read<String> parts = fields.optional("parts", Readers.prose(MOST_WORDS), "");
         Read<Optional<Money>> cost = fields.optional("cost", MoneyJson.money());
         Read<Boolean> done = fields.optional("done", Readers.yesOrNo(), false);
         return fields.build(() -> new BenchWork(findings.get(), work.get(), parts.get(), cost.get(), done.get()));
+    }
+
+    /**
+     * A unit's going out or coming back.
+     *
+     * @param at now, where nothing is said
+     * @param reason why it goes out in spite of what stands against it
+     */
+    public record Handling(Optional<Instant> at, Optional<String> reason) {}
+
+    public static Reader<Handling> goingOut(ZoneId zone) {
+        return handling(zone, fields -> fields.optional("override", Readers.text(MOST_REASON)));
+    }
+
+    public static Reader<Handling> comingBack(ZoneId zone) {
+        return handling(zone, fields -> Read.good(Optional.empty()));
+    }
+
+    private static Reader<Handling> handling(ZoneId zone, Function<Fields, Read<Optional<String>>> reason) {
+        return Fields.object(fields -> {
+            Read<Optional<Instant>> at = fields.optional("at", MomentReader.moment(zone));
+            Read<Optional<String>> why = reason.apply(fields);
+            return fields.build(() -> new Handling(at.get(), why.get()));
+        });
     }
 
     static Json.Obj write(Stored<Occupation.Id, Occupation> stored, ZoneId zone) {

@@ -12,13 +12,13 @@ import java.util.Optional;
  * From when to when: two moments, or the first and the last day of use, for which the house's usual times are taken on
  * the day before and the day after.
  */
-final class TimesReader {
+public final class TimesReader {
     private TimesReader() {}
 
     /** The out and the back, in order. */
-    record Times(Instant out, Instant back) {}
+    public record Times(Instant out, Instant back) {}
 
-    static Read<Times> read(Fields fields, House house) {
+    public static Read<Times> read(Fields fields, House house) {
         boolean byDays = fields.has("firstDay") || fields.has("lastDay");
         Read<Times> times = byDays ? byDays(fields, house) : byMoments(fields, house);
         if (byDays && (fields.has("out") || fields.has("back"))) {

@@ -48,25 +48,12 @@ public final class NoteJson {
         Read<Severity> severity =
                 fields.required("severity", Readers.whole(0, Severity.MOST).map(Severity::of));
         Read<Boolean> quarantine = fields.optional("quarantine", Readers.yesOrNo(), false);
-        Read<String> words = fields.optional("words", words(), "");
+        Read<String> words = fields.optional("words", Readers.prose(MOST_WORDS_CHARACTERS), "");
         Read<List<ConditionNote.Id>> resolves =
                 fields.optional("resolves", Readers.distinct(Ids.id(ConditionNote.Id::new)), List.of());
         return fields.build(() -> new Sent(
                 new Observation(part.get(), finding.get().strip(), severity.get(), quarantine.get(), words.get()),
                 resolves.get()));
-    }
-
-    /** Text of several lines; empty or as long as a page. */
-    private static Reader<String> words() {
-        return (json, place) -> {
-            Read<String> text = Readers.anyText().read(json, place);
-            if (!text.isGood() || text.get().isEmpty()) {
-                return text;
-            }
-            Read<String> oneLine =
-                    Readers.checkText(text.get().replaceAll("[\\r\\n\\t]", " "), MOST_WORDS_CHARACTERS, place);
-            return oneLine.isGood() ? text : oneLine;
-        };
     }
 
     static Json.Obj show(
