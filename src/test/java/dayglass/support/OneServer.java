@@ -9,7 +9,7 @@ import org.junit.jupiter.api.io.TempDir;
 public abstract class OneServer {
     @TempDir
     @SuppressWarnings("NullAway.Init") // JUnit sets it
-    static Path folder;
+    protected static Path folder;
 
     @SuppressWarnings("NullAway.Init") // set before the first test
     protected static Served served;

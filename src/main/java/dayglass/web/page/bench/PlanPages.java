@@ -12,7 +12,6 @@ import dayglass.web.page.form.Choice;
 import dayglass.web.page.form.Form;
 import dayglass.web.page.form.FormJson;
 import dayglass.web.page.shelf.RecordPages;
-import dayglass.wire.Json;
 import io.javalin.http.Context;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -55,20 +54,8 @@ final class PlanPages extends RecordPages<ServicePlan.Id, ServicePlan> {
     }
 
     @Override
-    protected Form ordered(Form sent) {
-        return sent;
-    }
-
-    @Override
-    protected Json json(Form form) {
-        return FormJson.read(form);
-    }
-
-    @Override
     protected Form form(ServicePlan facts) {
-        Json.Members members = Json.object();
-        ServicePlanJson.write(members, facts);
-        return FormJson.form(members.build());
+        return FormJson.form(ServicePlanJson::write, facts);
     }
 
     @Override

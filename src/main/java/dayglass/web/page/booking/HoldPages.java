@@ -56,11 +56,6 @@ final class HoldPages extends RecordPages<Hold.Id, Hold> {
                 .with("/rank", "1");
     }
 
-    @Override
-    protected Form ordered(Form sent) {
-        return sent;
-    }
-
     private ZoneId zone() {
         return whereabouts.settings().now().facts().zone();
     }

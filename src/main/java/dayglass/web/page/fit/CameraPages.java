@@ -12,7 +12,6 @@ import dayglass.web.page.form.Choice;
 import dayglass.web.page.form.Form;
 import dayglass.web.page.form.FormJson;
 import dayglass.web.page.shelf.RecordPages;
-import dayglass.wire.Json;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.math.BigDecimal;
@@ -115,20 +114,8 @@ public final class CameraPages {
         }
 
         @Override
-        protected Form ordered(Form sent) {
-            return sent;
-        }
-
-        @Override
-        protected Json json(Form form) {
-            return FormJson.read(form);
-        }
-
-        @Override
         protected Form form(Camera facts) {
-            Json.Members members = Json.object();
-            CameraJson.write(members, facts);
-            return FormJson.form(members.build());
+            return FormJson.form(CameraJson::write, facts);
         }
 
         @Override
@@ -172,20 +159,8 @@ public final class CameraPages {
         }
 
         @Override
-        protected Form ordered(Form sent) {
-            return sent;
-        }
-
-        @Override
-        protected Json json(Form form) {
-            return FormJson.read(form);
-        }
-
-        @Override
         protected Form form(Mount facts) {
-            Json.Members members = Json.object();
-            MountJson.write(members, facts);
-            return FormJson.form(members.build());
+            return FormJson.form(MountJson::write, facts);
         }
 
         @Override

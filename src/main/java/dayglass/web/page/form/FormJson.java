@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import java.util.function.BiConsumer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -107,6 +108,13 @@ public final class FormJson {
                 .map(String::strip)
                 .filter(word -> !word.isEmpty())
                 .toList());
+    }
+
+    /** The fields of facts, as they are written in the contract. */
+    public static <T> Form form(BiConsumer<Json.Members, T> writer, T facts) {
+        Json.Members members = Json.object();
+        writer.accept(members, facts);
+        return form(members.build());
     }
 
     /** The fields of a JSON object of the contract, by their pointers. */

@@ -8,7 +8,6 @@ import dayglass.web.page.Html;
 import dayglass.web.page.form.Choice;
 import dayglass.web.page.form.Form;
 import dayglass.web.page.form.FormJson;
-import dayglass.wire.Json;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -35,16 +34,6 @@ final class ModelPages extends RecordPages<LensModel.Id, LensModel> {
     @Override
     protected String name(LensModel facts) {
         return "the model " + facts.maker() + " " + facts.name();
-    }
-
-    @Override
-    protected Form ordered(Form sent) {
-        return sent;
-    }
-
-    @Override
-    protected Json json(Form form) {
-        return FormJson.read(form);
     }
 
     @Override

@@ -9,6 +9,7 @@ import dayglass.web.error.Refusal;
 import dayglass.web.page.Html;
 import dayglass.web.page.Requests;
 import dayglass.web.page.form.Form;
+import dayglass.web.page.form.FormJson;
 import dayglass.wire.Json;
 import dayglass.wire.Listener;
 import dayglass.wire.Reader;
@@ -49,7 +50,10 @@ public abstract class RecordPages<I extends Id, T> {
     /** How it is named on the page that asks whether to remove it: {@code the unit Q-101}. */
     protected abstract String name(T facts);
 
-    protected abstract Json json(Form form);
+    /** The JSON that the form stands for. */
+    protected Json json(Form form) {
+        return FormJson.read(form);
+    }
 
     protected abstract Form form(T facts);
 
@@ -76,7 +80,9 @@ public abstract class RecordPages<I extends Id, T> {
     }
 
     /** The form as it was sent, put in order so that pointers into its JSON are names of its fields. */
-    protected abstract Form ordered(Form sent);
+    protected Form ordered(Form sent) {
+        return sent;
+    }
 
     /** The form for a new one, with what its address says already. */
     protected Form blank(Context ctx) {

@@ -10,7 +10,6 @@ import dayglass.web.page.Requests;
 import dayglass.web.page.form.Choice;
 import dayglass.web.page.form.Form;
 import dayglass.web.page.form.FormJson;
-import dayglass.wire.Json;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -49,11 +48,6 @@ final class UnitPages extends RecordPages<Unit.Id, Unit> {
     @Override
     protected Form ordered(Form sent) {
         return FormJson.compact(sent);
-    }
-
-    @Override
-    protected Json json(Form form) {
-        return FormJson.read(form);
     }
 
     @Override

@@ -3,36 +3,21 @@ package dayglass.web.page.booking;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dayglass.support.Served;
 import dayglass.support.TestPictures;
-import dayglass.web.page.Browser;
+import dayglass.web.page.FreshInBrowser;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.List;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.Keys;
 
 /** From what is free over the door and back to a unit's life, in a real browser. */
-class BookingInBrowserTest {
-    @TempDir
-    @SuppressWarnings("NullAway.Init") // JUnit sets it
-    Path folder;
-
-    @SuppressWarnings("NullAway.Init") // set before each test
-    private Served served;
-
-    @SuppressWarnings("NullAway.Init") // set before each test
-    private Browser browser;
-
+class BookingInBrowserTest extends FreshInBrowser {
     @BeforeEach
-    void start() {
-        browser = Browser.start(folder.resolve("profile"));
-        served = Served.in(folder);
+    void fill() {
         for (int unit = 1; unit <= 4; unit++) {
             served.post(
                     "/api/units",
@@ -44,21 +29,6 @@ class BookingInBrowserTest {
                 "/api/units/1/notes",
                 "{\"part\": \"whole\", \"finding\": \"as it came\", \"severity\": 0}",
                 List.of(TestPictures.png(300, 200)));
-    }
-
-    @AfterEach
-    @SuppressWarnings("NullAway") // where no browser is installed, nothing was started
-    void stop() {
-        if (browser != null) {
-            browser.close();
-        }
-        if (served != null) {
-            served.close();
-        }
-    }
-
-    private void open(String path) {
-        browser.open("http://127.0.0.1:" + served.port() + path);
     }
 
     @Test

@@ -3,34 +3,18 @@ package dayglass.web.page.fit;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dayglass.support.Served;
-import dayglass.web.page.Browser;
-import java.nio.file.Path;
-import org.junit.jupiter.api.AfterAll;
+import dayglass.web.page.OneBrowser;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** A lens is judged in a browser; what is drawn to scale is measured in the page. */
-class FitInBrowserTest {
+class FitInBrowserTest extends OneBrowser {
     private static final String ASKED = "/fit?format=35+mm+full+aperture&%2Fcamera%2Fmount=PL"
             + "&%2Fdelivery%2Faspect=2.39&%2Flight%2Flux=320&%2Flight%2Fiso=800&%2Flight%2FframesPerSecond=24"
             + "&%2Flight%2FshutterAngle=180&%2Fset%2FclosestSubjectM=0.9&lens=";
 
-    @TempDir
-    @SuppressWarnings("NullAway.Init") // JUnit sets it
-    static Path folder;
-
-    @SuppressWarnings("NullAway.Init") // set before the tests
-    private static Served served;
-
-    @SuppressWarnings("NullAway.Init") // set before the tests
-    private static Browser browser;
-
     @BeforeAll
-    static void start() {
-        browser = Browser.start(folder.resolve("profile"));
-        served = Served.in(folder);
+    static void fill() {
         served.post(
                 "/api/lens-models",
                 "{\"maker\": \"Heronsgate\", \"name\": \"Estuary 50 mm\", \"kind\": \"anamorphic prime\", \"focal\": \"50\","
@@ -42,14 +26,8 @@ class FitInBrowserTest {
                         + " \"mounts\": [\"PL\"]}");
     }
 
-    @AfterAll
-    static void stop() {
-        served.close();
-        browser.close();
-    }
-
     private static void ask(String lens) {
-        browser.open("http://127.0.0.1:" + served.port() + ASKED + lens);
+        open(ASKED + lens);
     }
 
     private static double measured(String selector, String side) {
@@ -81,7 +59,7 @@ class FitInBrowserTest {
 
     @Test
     void aFaultStandsBesideItsFieldAndWhatWasTypedStays() {
-        browser.open("http://127.0.0.1:" + served.port() + ASKED.replace("aspect=2.39", "aspect=wide") + "model+1");
+        open(ASKED.replace("aspect=2.39", "aspect=wide") + "model+1");
         assertEquals("wide", browser.find("[name='/delivery/aspect']").getDomProperty("value"));
         assertEquals("true", browser.find("[name='/delivery/aspect']").getDomAttribute("aria-invalid"));
     }

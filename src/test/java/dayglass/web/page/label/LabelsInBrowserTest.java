@@ -3,37 +3,28 @@ package dayglass.web.page.label;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dayglass.support.Served;
-import dayglass.web.page.Browser;
-import java.nio.file.Path;
+import dayglass.web.page.FreshInBrowser;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** Labels are chosen and laid out in a browser. */
-class LabelsInBrowserTest {
-    @TempDir
-    Path folder;
-
+class LabelsInBrowserTest extends FreshInBrowser {
     @Test
     void unitsAreTickedAndLaidOut() {
-        try (Browser browser = Browser.start(folder.resolve("profile"));
-                Served served = Served.in(folder)) {
-            for (int unit = 1; unit <= 5; unit++) {
-                served.post("/api/units", "{\"tag\": \"L-" + unit + "\", \"holding\": {\"kind\": \"owned\"}}");
-            }
-            served.post("/api/units", "{\"tag\": \"Größe 6\", \"holding\": {\"kind\": \"owned\"}}");
-            browser.open("http://127.0.0.1:" + served.port() + "/shelf/labels?unit=2");
-            assertEquals(1, browser.all(".label-sheet .label").size());
-            browser.click("[data-tick=unit]");
-            browser.click("main form button.main");
-            browser.waitForAddress("/shelf/labels");
-            assertEquals(6, browser.all(".label-sheet .label").size());
-            assertTrue(browser.text("[data-print]").contains("6 labels"));
-            browser.beAPhone(390);
-            browser.open(browser.address().replace("QR+code", "Code+128"));
-            assertEquals(5, browser.all(".label-sheet .label").size());
-            assertTrue(browser.text("main .told").contains("Größe 6"));
-            assertEquals(0, browser.sidewaysScroll());
+        for (int unit = 1; unit <= 5; unit++) {
+            served.post("/api/units", "{\"tag\": \"L-" + unit + "\", \"holding\": {\"kind\": \"owned\"}}");
         }
+        served.post("/api/units", "{\"tag\": \"Größe 6\", \"holding\": {\"kind\": \"owned\"}}");
+        open("/shelf/labels?unit=2");
+        assertEquals(1, browser.all(".label-sheet .label").size());
+        browser.click("[data-tick=unit]");
+        browser.click("main form button.main");
+        browser.waitForAddress("/shelf/labels");
+        assertEquals(6, browser.all(".label-sheet .label").size());
+        assertTrue(browser.text("[data-print]").contains("6 labels"));
+        browser.beAPhone(390);
+        browser.open(browser.address().replace("QR+code", "Code+128"));
+        assertEquals(5, browser.all(".label-sheet .label").size());
+        assertTrue(browser.text("main .told").contains("Größe 6"));
+        assertEquals(0, browser.sidewaysScroll());
     }
 }

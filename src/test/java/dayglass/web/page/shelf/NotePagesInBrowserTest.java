@@ -3,20 +3,17 @@ package dayglass.web.page.shelf;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dayglass.support.Served;
 import dayglass.support.TestPictures;
 import dayglass.support.UnitRows;
-import dayglass.web.page.Browser;
+import dayglass.web.page.FreshInBrowser;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Base64;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** Notes as they are made at the shelf: in a real browser, by choosing, dropping and pasting pictures. */
-class NotePagesInBrowserTest {
+class NotePagesInBrowserTest extends FreshInBrowser {
     /** A picture given to the page as a drop or a paste gives it. */
     private static final String GIVE = """
             const bytes = Uint8Array.from(atob(arguments[1]), each => each.charCodeAt(0));
@@ -28,36 +25,13 @@ class NotePagesInBrowserTest {
               : new ClipboardEvent("paste", { clipboardData: data, bubbles: true, cancelable: true }));
             """;
 
-    @TempDir
-    @SuppressWarnings("NullAway.Init") // JUnit sets it
-    Path folder;
-
-    @SuppressWarnings("NullAway.Init") // set before each test
-    private Served served;
-
-    @SuppressWarnings("NullAway.Init") // set before each test
-    private Browser browser;
-
     @BeforeEach
-    void start() {
-        browser = Browser.start(folder.resolve("profile"));
-        served = Served.in(folder);
+    void fill() {
         UnitRows.add(folder.resolve("dayglass.db"), "unit-0001");
     }
 
-    @AfterEach
-    @SuppressWarnings("NullAway") // where no browser is installed, nothing was started
-    void stop() {
-        if (browser != null) {
-            browser.close();
-        }
-        if (served != null) {
-            served.close();
-        }
-    }
-
     private void open() {
-        browser.open("http://127.0.0.1:" + served.port() + "/shelf/units/1/notes");
+        open("/shelf/units/1/notes");
     }
 
     private void give(String how, byte[] picture, String name) {

@@ -4,35 +4,21 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dayglass.support.Reply;
-import dayglass.support.Served;
 import dayglass.web.page.Browser;
+import dayglass.web.page.OneBrowser;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** The wall with 200 units over the last Sunday of October, on which Paris puts its clocks back; and the scan. */
-class WallInBrowserTest {
+class WallInBrowserTest extends OneBrowser {
     private static final int UNITS = 200;
     private static final int SETS = 20;
     private static final int IN_A_SET = 8;
 
-    @TempDir
-    @SuppressWarnings("NullAway.Init") // JUnit sets it
-    static Path folder;
-
-    @SuppressWarnings("NullAway.Init") // set before the tests
-    private static Served served;
-
-    @SuppressWarnings("NullAway.Init") // set before the tests
-    private static Browser browser;
-
     @BeforeAll
-    static void start() {
-        browser = Browser.start(folder.resolve("profile"));
-        served = Served.in(folder);
+    static void fill() {
         served.put(
                 "/api/house",
                 "{\"name\": \"The house\", \"timeZone\": \"Europe/Paris\", \"currency\": \"EUR\", \"outTime\": \"15:00\","
@@ -83,17 +69,6 @@ class WallInBrowserTest {
                 "{\"unitIds\": [" + unit + "], \"out\": \"" + out + "\", \"back\": \"" + back + "\", \"subject\": \""
                         + subject + "\"}");
         assertEquals(201, reply.status(), reply.text());
-    }
-
-    @AfterAll
-    @SuppressWarnings("NullAway") // where no browser is installed, nothing was started
-    static void stop() {
-        if (browser != null) {
-            browser.close();
-        }
-        if (served != null) {
-            served.close();
-        }
     }
 
     private static String address(String path) {
