@@ -29,6 +29,9 @@ import dayglass.web.page.Pages;
 import dayglass.web.page.agenda.DueBackPage;
 import dayglass.web.page.bench.BenchPages;
 import dayglass.web.page.booking.BookingPages;
+import dayglass.web.page.fit.CameraPages;
+import dayglass.web.page.fit.FitPages;
+import dayglass.web.page.fit.FitSources;
 import dayglass.web.page.house.HousePages;
 import dayglass.web.page.label.LabelPages;
 import dayglass.web.page.shelf.NotePages;
@@ -62,6 +65,9 @@ public final class ServerRoutes {
         BookingPages.route(routes, rooms.shelf(), rooms.whereAreUnits(), rooms.household());
         new WallPages(rooms.shelf(), rooms.whereAreUnits(), html).route(routes);
         new NotePages(rooms.notebook(), rooms.household(), html).route(routes);
+        FitSources fit = new FitSources(rooms.shelf().models(), rooms.cameras(), rooms.ownMounts());
+        new FitPages(fit, html).route(routes);
+        new CameraPages(fit, html).route(routes);
         new LabelPages(rooms.shelf(), rooms.household().settings(), html).route(routes);
         new DueBackPage(rooms.agenda(), rooms.whereAreUnits(), html).route(routes);
         new BenchPages(

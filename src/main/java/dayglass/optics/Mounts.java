@@ -5,11 +5,15 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** Lens mounts with their flange focal distances in millimetres: those that are known to all, and a user's own. */
 public final class Mounts {
-    /** Flange focal distances as published; those marked so are from memory. */
+    /** Flange focal distances, published but for {@link #FROM_MEMORY}. */
     public static final Mounts KNOWN = new Mounts(known());
+
+    /** Those of {@link #KNOWN} whose distance is from memory and was not seen in print. */
+    public static final Set<String> FROM_MEMORY = Set.of("MFT", "L", "LPL", "B4");
 
     private final Map<String, BigDecimal> flangeMm;
 
@@ -29,7 +33,6 @@ public final class Mounts {
         known.put("E", new BigDecimal("18"));
         known.put("C", new BigDecimal("17.526"));
         known.put("CS", new BigDecimal("12.526"));
-        // From memory, the four that follow.
         known.put("MFT", new BigDecimal("19.25"));
         known.put("L", new BigDecimal("20.00"));
         known.put("LPL", new BigDecimal("44.00"));

@@ -42,7 +42,7 @@ public record Ratio(BigDecimal of, BigDecimal over) implements Comparable<Ratio>
         return of.divide(over, DIGITS);
     }
 
-    double inDouble() {
+    public double inDouble() {
         return inDigits().doubleValue();
     }
 

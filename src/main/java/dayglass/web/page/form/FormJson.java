@@ -33,6 +33,8 @@ public final class FormJson {
             "unitId",
             "modelId",
             "weightG",
+            "photositesWide",
+            "photositesHigh",
             "irisBlades",
             "flare",
             "outOfFocusShape",
