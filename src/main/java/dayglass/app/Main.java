@@ -24,6 +24,7 @@ import picocli.CommandLine.IVersionProvider;
             "  dayglass cost job.json --json          the answer as JSON",
             "  dayglass cost - --json < job.json      the same, from standard input",
             "  dayglass fit lens.json                 does a lens give the picture on a camera",
+            "  dayglass verdict lens.json             buy or rent it, over years",
             "  dayglass demo                          the main job on an invented one",
             "  dayglass serve                         pages and REST at http://127.0.0.1:8080/",
             "  dayglass import job.json               a request becomes a stored job",
@@ -51,6 +52,7 @@ public final class Main {
         CommandLine commands = new CommandLine(new Main())
                 .addSubcommand(new CostCommand(terminal, startedNanos, LeastCost::solve))
                 .addSubcommand(new FitCommand(terminal))
+                .addSubcommand(new VerdictCommand(terminal))
                 .addSubcommand(new DemoCommand(terminal))
                 .addSubcommand(new ServeCommand(terminal))
                 .addSubcommand(new ImportCommand(terminal))

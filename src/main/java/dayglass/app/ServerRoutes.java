@@ -23,6 +23,7 @@ import dayglass.web.api.job.JobApi;
 import dayglass.web.api.optics.FitApi;
 import dayglass.web.api.optics.GearApi;
 import dayglass.web.api.planning.CostingApi;
+import dayglass.web.api.verdict.VerdictApi;
 import dayglass.web.page.Html;
 import dayglass.web.page.PageSources;
 import dayglass.web.page.Pages;
@@ -37,6 +38,7 @@ import dayglass.web.page.label.LabelPages;
 import dayglass.web.page.shelf.NotePages;
 import dayglass.web.page.shelf.ShelfPages;
 import dayglass.web.page.shelf.UnitPage;
+import dayglass.web.page.verdict.VerdictPages;
 import dayglass.web.page.wall.WallPages;
 import dayglass.web.reference.ReferencePage;
 import io.javalin.config.RoutesConfig;
@@ -64,6 +66,7 @@ public final class ServerRoutes {
         new UnitPage(rooms.unitArchive(), rooms.servicePlans(), rooms.household(), html).route(routes);
         BookingPages.route(routes, rooms.shelf(), rooms.whereAreUnits(), rooms.household());
         new WallPages(rooms.shelf(), rooms.whereAreUnits(), html).route(routes);
+        new VerdictPages(rooms.household(), html).route(routes);
         new NotePages(rooms.notebook(), rooms.household(), html).route(routes);
         FitSources fit = new FitSources(rooms.shelf().models(), rooms.cameras(), rooms.ownMounts());
         new FitPages(fit, html).route(routes);
@@ -92,6 +95,7 @@ public final class ServerRoutes {
         new CostCodesApi(rooms.jobs(), rooms.costCodes()).addTo(routes);
         FitApi.addTo(routes);
         new GearApi(rooms.cameras(), rooms.ownMounts()).addTo(routes);
+        VerdictApi.addTo(routes);
     }
 
     private static void whereabouts(Rooms rooms, RoutesConfig routes) {

@@ -28,6 +28,24 @@ public record PurchaseTerms(
         extras = List.copyOf(extras);
     }
 
+    /** The same, sold after another number of months. */
+    public PurchaseTerms soldAfter(int months) {
+        return new PurchaseTerms(price, tax, extras, months, resale, holding, service, letting);
+    }
+
+    /** The same, let on so many days a year; nothing changes where it is not let. */
+    public PurchaseTerms lettingOn(BigDecimal daysPerYear) {
+        return new PurchaseTerms(
+                price,
+                tax,
+                extras,
+                termMonths,
+                resale,
+                holding,
+                service,
+                letting.map(each -> new Letting(daysPerYear, each.dayRate(), each.ownerShare())));
+    }
+
     public record Extra(String name, Money amount) {}
 
     /** What it sells for at the end of the term, less a selling cost in per cent of that. */

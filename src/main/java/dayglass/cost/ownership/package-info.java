@@ -1,5 +1,6 @@
 /**
- * What one purchase costs over its term: outlay, holding and service less letting and resale, at present value.
+ * One purchase over its term: what it costs at present value, its cash flow by month, its loan, its rate of return, and
+ * how it is written off. Renting instead is none of its business.
  */
 @NullMarked
 package dayglass.cost.ownership;

@@ -64,6 +64,15 @@ public final class PurchaseReader {
                 fields -> reader.purchase(fields, Read.good(supplier)).get().value());
     }
 
+    /** The terms alone, of something that no job names. */
+    public static Reader<PurchaseTerms> terms(Read<Currency> currency) {
+        PurchaseReader reader = new PurchaseReader(currency, LocalDate.EPOCH);
+        return Fields.object(fields -> {
+            Supplier<PurchaseTerms> terms = reader.terms(fields);
+            return fields.build(terms);
+        });
+    }
+
     private Read<Part<String, Question.Purchase>> purchase(Fields fields, Read<String> supplier) {
         Read<String> id = fields.required("id", Readers.name());
         Read<Map<String, Integer>> covers = fields.required("covers", CoversReader.covers());

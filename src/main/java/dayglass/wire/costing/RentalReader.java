@@ -54,6 +54,15 @@ public final class RentalReader {
                 fields -> reader.rental(fields, Read.good(supplier)).get().value());
     }
 
+    /** The terms alone, of something that no job names. */
+    public static Reader<RentalTerms> terms(Read<Currency> currency) {
+        RentalReader reader = new RentalReader(currency);
+        return Fields.object(fields -> {
+            Supplier<RentalTerms> terms = reader.terms(fields);
+            return fields.build(terms);
+        });
+    }
+
     private Read<Part<String, Question.Rental>> rental(Fields fields, Read<String> supplier) {
         Read<String> id = fields.required("id", Readers.name());
         Read<Map<String, Integer>> covers = fields.required("covers", CoversReader.covers());

@@ -84,7 +84,7 @@ class NetCostAgainstPlainTest {
                 letting);
     }
 
-    private static PurchaseTerms terms(Random random) {
+    static PurchaseTerms terms(Random random) {
         Currency currency = Currency.of(CURRENCIES.get(random.nextInt(CURRENCIES.size())));
         Money price = amount(currency, random);
         int months = 1 + random.nextInt(random.nextBoolean() ? 60 : 600);
@@ -124,7 +124,7 @@ class NetCostAgainstPlainTest {
         return new Money(currency, minor);
     }
 
-    private static Percent percent(Random random, int most) {
+    static Percent percent(Random random, int most) {
         int decimals = random.nextInt(11);
         BigDecimal value = BigDecimal.valueOf(random.nextInt(most));
         if (decimals > 0) {

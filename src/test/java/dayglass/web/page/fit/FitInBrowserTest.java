@@ -44,7 +44,7 @@ class FitInBrowserTest extends OneBrowser {
         assertEquals(2.39 * 18.669 / 2, measured(".fit-used", "width") / mm, 0.15);
         assertEquals(31.5, measured(".fit-circle", "width") / mm, 0.15);
         assertEquals(2.39, measured(".fit-seen", "width") / measured(".fit-seen", "height"), 0.02);
-        assertTrue(browser.text(".verdict h2").contains("Heronsgate Estuary 50 mm"));
+        assertTrue(browser.text(".fit-verdict h2").contains("Heronsgate Estuary 50 mm"));
         assertTrue(browser.text(".cautions").contains("Heavy glass"));
     }
 
@@ -69,7 +69,7 @@ class FitInBrowserTest extends OneBrowser {
         browser.beAPhone(390);
         ask("typed&%2Flens%2Ffocal=75&%2Flens%2FtStop=2&%2Flens%2Fmounts=PL&front=typed&%2Fattachment%2Fsqueeze=1.33"
                 + "&%2Fattachment%2Ffocusing=dual");
-        assertTrue(browser.text(".verdict").contains("squeeze"));
+        assertTrue(browser.text(".fit-verdict").contains("squeeze"));
         assertEquals(0, browser.sidewaysScroll());
     }
 }

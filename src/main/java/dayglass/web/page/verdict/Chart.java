@@ -1,0 +1,37 @@
+package dayglass.web.page.verdict;
+
+import java.util.List;
+
+/**
+ * A picture with two axes, in its own units, as the template draws it.
+ *
+ * @param told what it shows, for whoever does not see it
+ */
+public record Chart(
+        int width,
+        int height,
+        String told,
+        List<Tick> across,
+        List<Tick> up,
+        List<Line> lines,
+        List<Box> boxes,
+        List<Mark> marks) {
+    public Chart {
+        across = List.copyOf(across);
+        up = List.copyOf(up);
+        lines = List.copyOf(lines);
+        boxes = List.copyOf(boxes);
+        marks = List.copyOf(marks);
+    }
+
+    /** A place on an axis with its label; {@code strong} for nought. */
+    public record Tick(int at, String label, boolean strong) {}
+
+    /** A line through points, named at its end. */
+    public record Line(String points, String kind, String name, int endX, int endY) {}
+
+    public record Box(int x, int y, int width, int height, String kind, String title) {}
+
+    /** A place to look at. */
+    public record Mark(int x, int y, String label, boolean toTheLeft) {}
+}
