@@ -32,22 +32,23 @@ public record BreakEven(List<Crossing> crossings, List<Point> curve, String none
      * A crossing between two neighbours, both evaluated; alike where the two cost exactly the same there.
      *
      * @param at on the straight line between both, rounded to three decimals
+     * @param owningIsCheaperBeyond whether owning is the cheaper way beyond it
      */
-    public record Crossing(Point before, Point after, BigDecimal at) {
+    public record Crossing(Point before, Point after, BigDecimal at, boolean owningIsCheaperBeyond) {
         static Crossing between(Point before, Point after) {
+            int beyond = after.saving().signum();
+            return between(before, after, beyond > 0 || beyond == 0 && before.saving().signum() < 0);
+        }
+
+        private static Crossing between(Point before, Point after, boolean owningIsCheaperBeyond) {
             BigDecimal from = before.saving().major().abs();
             BigDecimal sum = from.add(after.saving().major().abs());
             BigDecimal step = after.place().subtract(before.place());
             BigDecimal at = sum.signum() == 0
                     ? before.place()
                     : before.place().add(step.multiply(from).divide(sum, 20, RoundingMode.HALF_UP));
-            return new Crossing(before, after, at.setScale(DECIMALS_OF_PLACE, RoundingMode.HALF_UP));
-        }
-
-        /** Whether owning is the cheaper way beyond it. */
-        public boolean owningIsCheaperBeyond() {
-            return after.saving().signum() > 0
-                    || (after.saving().signum() == 0 && before.saving().signum() < 0);
+            return new Crossing(
+                    before, after, at.setScale(DECIMALS_OF_PLACE, RoundingMode.HALF_UP), owningIsCheaperBeyond);
         }
     }
 
@@ -59,11 +60,25 @@ public record BreakEven(List<Crossing> crossings, List<Point> curve, String none
             int sign = here.saving().signum();
             int before = at == 0 ? 1 : curve.get(at - 1).saving().signum();
             if (sign == 0 && (at == 0 || before != 0)) {
-                crossings.add(Crossing.between(here, here));
+                crossings.add(Crossing.between(here, here, owningIsCheaperAfter(curve, at)));
             } else if (at > 0 && sign * before < 0) {
                 crossings.add(Crossing.between(curve.get(at - 1), here));
             }
         }
+        return of(crossings, curve);
+    }
+
+    /** What costs the same at a place is told by what comes next; where nothing does, by what came before. */
+    private static boolean owningIsCheaperAfter(List<Point> curve, int at) {
+        for (Point next : curve.subList(at + 1, curve.size())) {
+            if (next.saving().signum() != 0) {
+                return next.saving().signum() > 0;
+            }
+        }
+        return at > 0 && curve.get(at - 1).saving().signum() < 0;
+    }
+
+    private static BreakEven of(List<Crossing> crossings, List<Point> curve) {
         boolean owning = curve.get(0).saving().signum() > 0;
         String none = owning ? "owning is cheaper all along" : "renting is cheaper all along";
         return new BreakEven(crossings, curve, crossings.isEmpty() ? none : "");

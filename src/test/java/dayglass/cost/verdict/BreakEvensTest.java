@@ -73,9 +73,6 @@ class BreakEvensTest {
                     int before = crossing.before().saving().signum();
                     int after = crossing.after().saving().signum();
                     assertTrue(before * after <= 0, crossing::toString);
-                    assertTrue(crossing.before().place().compareTo(crossing.at().setScale(9)) <= 0
-                            || before == 0
-                            || crossing.at().scale() == 3);
                     found++;
                 }
             }
@@ -132,7 +129,7 @@ class BreakEvensTest {
                 never.inResaleValue().crossings().get(0).before().place());
     }
 
-    /** A week for the price of three days: the rent does not rise with every day, and falls where a long hire begins. */
+    /** Owning costs 5 all along; renting 3, 6, 4, 5 and 9, as it falls where a long hire begins. */
     @Test
     void severalAreAllTold() {
         List<BreakEven.Point> curve =
@@ -144,7 +141,7 @@ class BreakEvensTest {
                         .map(each -> each.at().toPlainString())
                         .toList());
         assertEquals(
-                List.of(true, false, false),
+                List.of(true, false, true),
                 found.crossings().stream()
                         .map(BreakEven.Crossing::owningIsCheaperBeyond)
                         .toList());
