@@ -29,6 +29,7 @@ import picocli.CommandLine.IVersionProvider;
             "  dayglass serve                         pages and REST at http://127.0.0.1:8080/",
             "  dayglass import job.json               a request becomes a stored job",
             "  dayglass backup --to FOLDER            the database and every picture, also while it is served",
+            "  dayglass books verify --db FILE        is every entry of the books as it was posted",
             "  dayglass help cost                     what a request holds, and the exit statuses"
         },
         subcommands = CommandLine.HelpCommand.class)
@@ -58,6 +59,7 @@ public final class Main {
                 .addSubcommand(new ImportCommand(terminal))
                 .addSubcommand(new ExportCommand(terminal))
                 .addSubcommand(new BackupCommand(terminal))
+                .addSubcommand(BooksCommand.of(terminal))
                 .setOut(new PrintWriter(terminal.out(), true, StandardCharsets.UTF_8))
                 .setErr(new PrintWriter(terminal.err(), true, StandardCharsets.UTF_8))
                 .setCaseInsensitiveEnumValuesAllowed(true)

@@ -2,6 +2,8 @@ package dayglass.app;
 
 import dayglass.base.Transactions;
 import dayglass.books.JobCostCodes;
+import dayglass.books.post.Books;
+import dayglass.books.report.CostFigures;
 import dayglass.catalogue.Cameras;
 import dayglass.catalogue.OwnMounts;
 import dayglass.house.Household;
@@ -33,7 +35,13 @@ import dayglass.planning.RunAgain;
 import dayglass.shelf.table.ShelfImport;
 import dayglass.storage.Database;
 import dayglass.storage.Recording;
+import dayglass.storage.books.JooqCharts;
+import dayglass.storage.books.JooqCostFigures;
+import dayglass.storage.books.JooqEntries;
+import dayglass.storage.books.JooqInvoices;
+import dayglass.storage.books.JooqJobCalendars;
 import dayglass.storage.books.JooqJobCostCodes;
+import dayglass.storage.books.JooqPeriodActs;
 import dayglass.storage.catalogue.JooqCameras;
 import dayglass.storage.catalogue.JooqLensModels;
 import dayglass.storage.catalogue.JooqMounts;
@@ -213,6 +221,19 @@ public final class Rooms implements AutoCloseable {
 
     public OwnMounts ownMounts() {
         return new JooqMounts(database);
+    }
+
+    public Books books() {
+        return new Books(
+                new JooqEntries(database),
+                new JooqCharts(database),
+                new Books.Periods(new JooqJobCalendars(database), new JooqPeriodActs(database)),
+                new JooqInvoices(database),
+                new Books.House(jobs, household.people(), household.whoActs(), database));
+    }
+
+    public CostFigures costFigures() {
+        return new JooqCostFigures(database);
     }
 
     public Household household() {

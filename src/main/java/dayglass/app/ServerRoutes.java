@@ -3,7 +3,15 @@ package dayglass.app;
 import dayglass.house.Household;
 import dayglass.inventory.booking.Whereabouts;
 import dayglass.web.api.Keyed;
+import dayglass.web.api.books.BooksContext;
+import dayglass.web.api.books.ChartApi;
 import dayglass.web.api.books.CostCodesApi;
+import dayglass.web.api.books.EntryApi;
+import dayglass.web.api.books.ExportApi;
+import dayglass.web.api.books.InvoiceApi;
+import dayglass.web.api.books.OrderApi;
+import dayglass.web.api.books.PeriodApi;
+import dayglass.web.api.books.ReportApi;
 import dayglass.web.api.catalogue.PurchaseOfferApi;
 import dayglass.web.api.catalogue.RateCardApi;
 import dayglass.web.api.catalogue.SupplierApi;
@@ -30,6 +38,7 @@ import dayglass.web.page.Pages;
 import dayglass.web.page.agenda.DueBackPage;
 import dayglass.web.page.bench.BenchPages;
 import dayglass.web.page.booking.BookingPages;
+import dayglass.web.page.books.BooksPages;
 import dayglass.web.page.fit.CameraPages;
 import dayglass.web.page.fit.FitPages;
 import dayglass.web.page.fit.FitSources;
@@ -72,6 +81,12 @@ public final class ServerRoutes {
         new FitPages(fit, html).route(routes);
         new CameraPages(fit, html).route(routes);
         new LabelPages(rooms.shelf(), rooms.household().settings(), html).route(routes);
+        new BooksPages(
+                        rooms.books(),
+                        new BooksPages.Plans(rooms.costFigures(), rooms.costings(), rooms.costCodes()),
+                        rooms.household(),
+                        rooms.clock())
+                .route(routes);
         new DueBackPage(rooms.agenda(), rooms.whereAreUnits(), html).route(routes);
         new BenchPages(
                         new BenchPages.Service(rooms.servicePlans(), rooms.dueList()),
@@ -93,9 +108,24 @@ public final class ServerRoutes {
         new JobApi(rooms.jobs(), rooms.copyJob(), rooms.importJob(), rooms.resolveJob()).addTo(routes);
         new CostingApi(rooms.makeCosting(), rooms.runAgain(), rooms.costings()).addTo(routes);
         new CostCodesApi(rooms.jobs(), rooms.costCodes()).addTo(routes);
+        books(rooms, routes);
         FitApi.addTo(routes);
         new GearApi(rooms.cameras(), rooms.ownMounts()).addTo(routes);
         VerdictApi.addTo(routes);
+    }
+
+    private static void books(Rooms rooms, RoutesConfig routes) {
+        BooksContext in = new BooksContext(
+                rooms.books(),
+                rooms.household().settings(),
+                new Keyed(rooms.household().keyedAnswers())::once);
+        new EntryApi(in).addTo(routes);
+        new ChartApi(in).addTo(routes);
+        new PeriodApi(in).addTo(routes);
+        new OrderApi(in, rooms.costings(), rooms.costCodes()).addTo(routes);
+        new InvoiceApi(in).addTo(routes);
+        new ReportApi(in, rooms.costFigures()).addTo(routes);
+        new ExportApi(in).addTo(routes);
     }
 
     private static void whereabouts(Rooms rooms, RoutesConfig routes) {

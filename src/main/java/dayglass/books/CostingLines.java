@@ -2,9 +2,11 @@ package dayglass.books;
 
 import dayglass.base.Currency;
 import dayglass.base.Money;
+import dayglass.base.Stored;
 import dayglass.cost.plan.Answer;
 import dayglass.cost.plan.Choice;
 import dayglass.cost.plan.Question;
+import dayglass.planning.KeptCosting;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -47,6 +49,20 @@ public record CostingLines(
         requireEqual("payable", lines.payableTotal(), answer.payable());
         requireEqual("weighed", lines.weighedTotal(), answer.total());
         return lines;
+    }
+
+    /** The lines of a costing that is kept, with the codes of its job. */
+    public static CostingLines of(Stored<KeptCosting.Id, KeptCosting> costing, CostCodes codes) {
+        KeptCosting facts = costing.facts();
+        return of(
+                new CostingReference(
+                        String.valueOf(costing.id().number()),
+                        facts.summary().createdAt(),
+                        facts.request().sha256(),
+                        facts.answer().sha256()),
+                facts.question(),
+                facts.answered(),
+                codes);
     }
 
     /** What must be paid in all. */

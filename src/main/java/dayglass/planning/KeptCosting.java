@@ -1,11 +1,13 @@
 package dayglass.planning;
 
 import dayglass.base.Money;
+import dayglass.cost.plan.Answer;
 import dayglass.cost.plan.Question;
 import dayglass.job.Job;
 import dayglass.wire.Json;
 import dayglass.wire.JsonPrint;
 import dayglass.wire.JsonText;
+import dayglass.wire.costing.AnswerReader;
 import dayglass.wire.costing.CostingRequestReader;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
@@ -66,6 +68,11 @@ public record KeptCosting(Summary summary, Document request, Document answer) {
                 throw new IllegalStateException("every Java platform has SHA-256", impossible);
             }
         }
+    }
+
+    /** What was answered. */
+    public Answer answered() {
+        return AnswerReader.read(answer.json());
     }
 
     /** The question that was asked. */

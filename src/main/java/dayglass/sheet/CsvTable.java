@@ -16,21 +16,23 @@ public final class CsvTable {
 
     /** Writes the table and leaves the stream open. */
     public static <L> void write(SheetTable<L> table, OutputStream out) throws IOException {
+        write(table.columns(), table.rows()::forEach, out);
+    }
+
+    /** The same for rows that are never in memory together. */
+    public static <L> void write(List<SheetTable.Column<L>> columns, SheetTable.Rows<L> rows, OutputStream out)
+            throws IOException {
         // Flushed, not closed: the stream is the caller's.
         CsvWriter csv = CsvWriter.builder().lineDelimiter(LineDelimiter.CRLF).build(out, StandardCharsets.UTF_8);
-        csv.writeRecord(table.columns().stream()
+        csv.writeRecord(columns.stream()
                 .map(column -> FormulaGuard.harmless(column.heading()))
                 .toList());
-        for (L row : table.rows()) {
-            csv.writeRecord(texts(table, row));
-        }
+        rows.each(row -> csv.writeRecord(texts(columns, row)));
         csv.flush();
     }
 
-    private static <L> List<String> texts(SheetTable<L> table, L row) {
-        return table.columns().stream()
-                .map(column -> text(column.cell().apply(row)))
-                .toList();
+    private static <L> List<String> texts(List<SheetTable.Column<L>> columns, L row) {
+        return columns.stream().map(column -> text(column.cell().apply(row))).toList();
     }
 
     private static String text(SheetTable.Cell cell) {

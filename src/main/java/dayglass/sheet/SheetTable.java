@@ -5,6 +5,7 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Function;
 
 /**
@@ -28,6 +29,12 @@ public record SheetTable<L>(List<Column<L>> columns, List<L> rows) {
         public static <L> Column<L> plain(String heading, Function<L, Cell> cell) {
             return new Column<>(heading, cell, Optional.empty());
         }
+    }
+
+    /** Rows that can be gone through in order, more than once, without holding them all. */
+    @FunctionalInterface
+    public interface Rows<L> {
+        void each(Consumer<L> one);
     }
 
     /** What stands in a cell. */

@@ -3,8 +3,10 @@ package dayglass.storage;
 import static dayglass.storage.schema.Tables.CHANGE;
 
 import dayglass.house.Change;
+import dayglass.house.Person;
 import dayglass.house.WhoActs;
 import java.time.Clock;
+import java.time.Instant;
 import org.jooq.DSLContext;
 
 /** Keeps with each change who made it and when, in the transaction that makes it. */
@@ -17,6 +19,16 @@ public final class Recording {
         this.clock = clock;
     }
 
+    /** Who acts now. */
+    public Person.Id who() {
+        return whoActs.now();
+    }
+
+    /** The moment that is kept with what is done now. */
+    public Instant when() {
+        return clock.instant();
+    }
+
     /**
      * Keeps a change.
      *
@@ -24,8 +36,8 @@ public final class Recording {
      */
     public void keep(DSLContext sql, Change.Deed deed, Thing thing, String facts) {
         sql.insertInto(CHANGE)
-                .set(CHANGE.MADE_AT, clock.instant().getEpochSecond())
-                .set(CHANGE.PERSON_ID, whoActs.now().number())
+                .set(CHANGE.MADE_AT, when().getEpochSecond())
+                .set(CHANGE.PERSON_ID, who().number())
                 .set(CHANGE.NOUN, thing.noun())
                 .set(CHANGE.THING_ID, thing.id())
                 .set(CHANGE.DEED, deed.word())

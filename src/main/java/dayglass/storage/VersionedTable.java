@@ -130,6 +130,12 @@ public abstract class VersionedTable<I extends Id, T, R extends UpdatableRecord<
         });
     }
 
+    /** Keeps facts whose id is known before they are: version 0 stands for those that are not there yet. */
+    protected final Outcome<Stored<I, T>> addOrChange(Stored<I, T> facts) {
+        return database.writing(
+                sql -> facts.version() == 0 && find(facts.id()).isEmpty() ? add(facts.facts()) : change(facts));
+    }
+
     @Override
     public Outcome<I> remove(I id, long version) {
         return database.writing(sql -> {

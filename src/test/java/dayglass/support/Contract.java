@@ -104,12 +104,16 @@ public final class Contract {
             if (!reply.text().isEmpty()) {
                 faults.add("HEAD is answered with a body");
             }
-        } else if (!reply.header("Content-Type").orElse("").startsWith("image/")) {
+        } else if (!isBinary(reply.header("Content-Type").orElse(""))) {
             boolean plain = reply.header("Content-Type").orElse("").startsWith("text/");
             String body = plain ? JsonMapper.shared().writeValueAsString(reply.text()) : reply.text();
             faults.addAll(faultsOf(media.get("schema").get("$ref").asString(), body));
         }
         return faults;
+    }
+
+    private static boolean isBinary(String type) {
+        return type.startsWith("image/") || type.startsWith("application/vnd.openxmlformats");
     }
 
     public List<String> problemFaults(Reply reply) {

@@ -37,7 +37,8 @@ public record BreakEven(List<Crossing> crossings, List<Point> curve, String none
     public record Crossing(Point before, Point after, BigDecimal at, boolean owningIsCheaperBeyond) {
         static Crossing between(Point before, Point after) {
             int beyond = after.saving().signum();
-            return between(before, after, beyond > 0 || beyond == 0 && before.saving().signum() < 0);
+            return between(
+                    before, after, beyond > 0 || (beyond == 0 && before.saving().signum() < 0));
         }
 
         private static Crossing between(Point before, Point after, boolean owningIsCheaperBeyond) {

@@ -31,8 +31,7 @@ public final class JooqJobCostCodes extends VersionedTable<Job.Id, JobCodes, Cos
 
     @Override
     public Outcome<Stored<Job.Id, JobCodes>> keep(Stored<Job.Id, JobCodes> codes) {
-        return database.writing(
-                sql -> codes.version() == 0 && find(codes.id()).isEmpty() ? add(codes.facts()) : change(codes));
+        return addOrChange(codes);
     }
 
     @Override

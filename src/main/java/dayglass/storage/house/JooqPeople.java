@@ -1,10 +1,13 @@
 package dayglass.storage.house;
 
+import static dayglass.storage.schema.Tables.BOOK_ENTRY;
+import static dayglass.storage.schema.Tables.BOOK_PAYMENT;
 import static dayglass.storage.schema.Tables.CHANGE;
 import static dayglass.storage.schema.Tables.CONDITION_NOTE;
 import static dayglass.storage.schema.Tables.HANDOVER_OVERRIDE;
 import static dayglass.storage.schema.Tables.HOLD;
 import static dayglass.storage.schema.Tables.OCCUPATION;
+import static dayglass.storage.schema.Tables.PERIOD_ACT;
 import static dayglass.storage.schema.Tables.PERSON;
 
 import dayglass.base.Outcome;
@@ -28,7 +31,10 @@ public final class JooqPeople extends VersionedTable<Person.Id, Person, PersonRe
             CONDITION_NOTE.PERSON_ID,
             OCCUPATION.PERSON_ID,
             HOLD.PERSON_ID,
-            HANDOVER_OVERRIDE.PERSON_ID);
+            HANDOVER_OVERRIDE.PERSON_ID,
+            BOOK_ENTRY.PERSON_ID,
+            PERIOD_ACT.PERSON_ID,
+            BOOK_PAYMENT.PERSON_ID);
 
     public JooqPeople(Database database) {
         super(database, new Shape<>("person", PERSON.ID, PERSON.VERSION, Person.Id::new));

@@ -1,5 +1,6 @@
 package dayglass.storage.job;
 
+import static dayglass.storage.schema.Tables.BOOK_ENTRY;
 import static dayglass.storage.schema.Tables.COSTING;
 import static dayglass.storage.schema.Tables.JOB;
 import static dayglass.storage.schema.Tables.JOB_LENS_SET;
@@ -30,6 +31,7 @@ import dayglass.storage.schema.tables.records.JobRecord;
 import dayglass.wire.Ids;
 import dayglass.wire.Json;
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.LongFunction;
@@ -114,7 +116,15 @@ public final class JooqJobs extends VersionedTable<Job.Id, Job, JobRecord> imple
 
     @Override
     protected List<String> uses(DSLContext sql, Job.Id id) {
-        return named("costing", sql.select(COSTING.ID).from(COSTING).where(COSTING.JOB_ID.eq(id.number())));
+        List<String> uses = new ArrayList<>(
+                named("costing", sql.select(COSTING.ID).from(COSTING).where(COSTING.JOB_ID.eq(id.number()))));
+        uses.addAll(named(
+                "book entry",
+                sql.select(BOOK_ENTRY.ID)
+                        .from(BOOK_ENTRY)
+                        .where(BOOK_ENTRY.JOB_ID.eq(id.number()))
+                        .limit(1)));
+        return uses;
     }
 
     /** A table that says, in order, what a job considers of one kind. */

@@ -1,5 +1,6 @@
 package dayglass.storage.planning;
 
+import static dayglass.storage.schema.Tables.BOOK_ENTRY;
 import static dayglass.storage.schema.Tables.COSTING;
 import static dayglass.storage.schema.Tables.JOB;
 
@@ -99,6 +100,11 @@ public final class JooqCostings implements Costings {
     @Override
     public Outcome<KeptCosting.Id> remove(KeptCosting.Id id) {
         return database.writing(sql -> {
+            if (sql.fetchExists(BOOK_ENTRY, BOOK_ENTRY.COSTING_ID.eq(id.number()))) {
+                return Outcome.refused(
+                        Problem.Code.STILL_USED,
+                        "The books hold entries that come from this costing, and it stays as the paper behind them.");
+            }
             int removed =
                     sql.deleteFrom(COSTING).where(COSTING.ID.eq(id.number())).execute();
             return removed == 1

@@ -12,7 +12,6 @@ import dayglass.planning.KeptCosting;
 import dayglass.web.error.Refusal;
 import dayglass.web.page.form.Form;
 import dayglass.web.page.picture.Words;
-import dayglass.wire.costing.AnswerReader;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.Instant;
@@ -122,7 +121,7 @@ final class CostingPages {
     }
 
     static Answer answer(KeptCosting costing) {
-        return AnswerReader.read(costing.answer().json());
+        return costing.answered();
     }
 
     private static void download(Context ctx, Stored<KeptCosting.Id, KeptCosting> costing, String which) {

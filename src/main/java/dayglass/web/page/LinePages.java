@@ -3,10 +3,8 @@ package dayglass.web.page;
 import dayglass.base.Stored;
 import dayglass.books.CostCodes;
 import dayglass.books.CostingLines;
-import dayglass.books.CostingReference;
 import dayglass.books.file.LineExport;
 import dayglass.planning.KeptCosting;
-import dayglass.wire.costing.AnswerReader;
 import io.javalin.http.Context;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -43,14 +41,7 @@ final class LinePages {
     }
 
     static void send(Context ctx, Stored<KeptCosting.Id, KeptCosting> costing, LineFile file, CostCodes codes) {
-        KeptCosting facts = costing.facts();
-        CostingReference reference = new CostingReference(
-                String.valueOf(costing.id().number()),
-                facts.summary().createdAt(),
-                facts.request().sha256(),
-                facts.answer().sha256());
-        CostingLines lines = CostingLines.of(
-                reference, facts.question(), AnswerReader.read(facts.answer().json()), codes);
+        CostingLines lines = CostingLines.of(costing, codes);
         ByteArrayOutputStream out = new ByteArrayOutputStream();
         try {
             file.write(new LineExport(lines), out);

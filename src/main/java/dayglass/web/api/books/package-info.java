@@ -1,4 +1,4 @@
-/** REST resources of {@link dayglass.books}: the cost codes of a job. */
+/** REST resources of {@link dayglass.books}: cost codes, entries, charts, periods, orders, invoices, reports and exports. */
 @NullMarked
 package dayglass.web.api.books;
 

@@ -1,0 +1,21 @@
+package dayglass.books.report;
+
+import dayglass.base.Money;
+import dayglass.books.entry.Kind;
+import dayglass.job.Job;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+
+/** Sums of a job's entries, as the books hold them. */
+public interface CostFigures {
+    /**
+     * The sums of a job.
+     *
+     * @param until entries with this date or an earlier one
+     */
+    List<Cell> of(Job.Id job, Optional<LocalDate> until);
+
+    /** The sum of the entries that share all of these, in the base currency. */
+    record Cell(String costCode, String episode, String supplier, Kind kind, Money net, Money tax) {}
+}

@@ -1,0 +1,238 @@
+package dayglass.web.page.books;
+
+import dayglass.base.Id;
+import dayglass.base.Money;
+import dayglass.base.Outcome;
+import dayglass.base.Stored;
+import dayglass.books.CostingLines;
+import dayglass.books.chart.Chart;
+import dayglass.books.entry.Kind;
+import dayglass.books.entry.Posted;
+import dayglass.books.post.AcceptPlan;
+import dayglass.books.report.CostReport;
+import dayglass.books.report.CostReport.Basis;
+import dayglass.books.report.CostReport.By;
+import dayglass.books.report.CostReport.Figures;
+import dayglass.job.Job;
+import dayglass.planning.KeptCosting;
+import dayglass.web.page.FormRoutes;
+import dayglass.web.page.Requests;
+import dayglass.web.page.form.Choice;
+import dayglass.web.page.form.Form;
+import dayglass.web.page.picture.Words;
+import dayglass.wire.Fields;
+import dayglass.wire.Json;
+import dayglass.wire.Read;
+import dayglass.wire.Reader;
+import dayglass.wire.Readers;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** The cost report, and the costing that can be accepted into it. */
+public final class ReportPage {
+    private final BooksPages in;
+
+    ReportPage(BooksPages in) {
+        this.in = in;
+    }
+
+    /**
+     * One row of the report.
+     *
+     * @param title what the chart calls the code; empty where it has no name
+     * @param change of the final cost since the day that the page names; empty where there was none
+     */
+    public record Row(String name, String title, List<Cell> cells, String change) {
+        public Row {
+            cells = List.copyOf(cells);
+        }
+    }
+
+    /**
+     * A figure.
+     *
+     * @param address of the entries that it is the sum of; empty where it is worked out from others
+     */
+    public record Cell(String amount, String address) {}
+
+    /** A costing that is not in the books. */
+    public record Plan(long costing, String total, String made) {}
+
+    void route(RoutesConfig routes) {
+        routes.get("/books", this::first);
+        routes.get("/books/{id}", ctx -> show(ctx, Form.EMPTY));
+        FormRoutes.take(routes, "/books/{id}/accept", "/books/{id}", this::accept);
+    }
+
+    /** The books of the newest job; one without any is told how they begin. */
+    private void first(Context ctx) {
+        Optional<Stored<Job.Id, Job>> newest = Requests.all(in.books.house().jobs()).stream()
+                .max(Comparator.comparing((Stored<Job.Id, Job> job) ->
+                                in.books.entries().earliest(job.id()).isPresent())
+                        .thenComparing(job -> job.id().number()));
+        if (newest.isPresent()) {
+            Requests.see(ctx, "/books/" + newest.get().id().number());
+        } else {
+            in.html.render(ctx, "booksempty.jte", Map.of());
+        }
+    }
+
+    private void show(Context ctx, Form form) {
+        Stored<Job.Id, Job> job = in.job(ctx);
+        By by = Optional.ofNullable(ctx.queryParam("by")).flatMap(By::of).orElse(By.CODE);
+        Basis basis =
+                Optional.ofNullable(ctx.queryParam("basis")).flatMap(Basis::of).orElse(Basis.NET);
+        LocalDate since = since(job.id());
+        CostReport report = report(job, by, basis, Optional.empty());
+        CostReport before = report(job, by, basis, Optional.of(since));
+        Chart chart = in.books.charts().of(job.id()).facts();
+        Map<String, Object> model = BooksPages.model(job, form.values().isEmpty() ? blank() : form);
+        model.put("jobs", jobs());
+        model.put("by", by.word());
+        model.put("basis", basis.word());
+        model.put("currency", job.facts().currency().code());
+        model.put("since", Words.date(since));
+        model.put(
+                "rows",
+                report.rows().stream()
+                        .map(row -> row(job.id(), report, row, chart, before))
+                        .toList());
+        model.put("total", row(job.id(), report, new CostReport.Row("", report.total()), before.total()));
+        model.put("plan", plan(job.id()));
+        if (form.faulty()) {
+            in.html.renderFaulty(ctx, "books.jte", model);
+        } else {
+            in.html.render(ctx, "books.jte", model);
+        }
+    }
+
+    private Form blank() {
+        return Form.EMPTY.with("/date", in.today().toString());
+    }
+
+    /** The last day of the week before this one. */
+    private LocalDate since(Job.Id job) {
+        LocalDate today = in.today();
+        return in.books
+                .periods()
+                .calendars()
+                .of(job)
+                .facts()
+                .calendar()
+                .of(today)
+                .map(period -> period.firstDay().minusDays(1))
+                .orElse(today.minusDays(7));
+    }
+
+    private CostReport report(Stored<Job.Id, Job> job, By by, Basis basis, Optional<LocalDate> until) {
+        return CostReport.of(
+                by, basis, job.facts().currency(), in.plans.figures().of(job.id(), until));
+    }
+
+    private List<Choice> jobs() {
+        return Requests.all(in.books.house().jobs()).stream()
+                .map(job -> new Choice(
+                        String.valueOf(job.id().number()), job.facts().name()))
+                .toList();
+    }
+
+    private static Row row(Job.Id job, CostReport report, CostReport.Row row, Chart chart, CostReport before) {
+        Row plain = row(job, report, row, before.figures(row.name()));
+        return new Row(
+                plain.name(), report.by() == By.CODE ? chart.nameOf(row.name()) : "", plain.cells(), plain.change());
+    }
+
+    private static Row row(Job.Id job, CostReport report, CostReport.Row row, Figures before) {
+        String parameter = Map.of(By.CODE, "costCode", By.EPISODE, "episode", By.SUPPLIER, "supplier")
+                .get(report.by());
+        boolean isTotal = row.figures().equals(report.total())
+                && row.name().isEmpty()
+                && report.rows().size() != 1;
+        String which = isTotal ? "" : "&" + parameter + "=" + URLEncoder.encode(row.name(), StandardCharsets.UTF_8);
+        String entries = "/books/" + job.number() + "/entries?kind=";
+        Figures figures = row.figures();
+        List<Cell> cells = new ArrayList<>();
+        cells.add(cell(figures.estimate(), entries + Kind.ESTIMATE.word() + which));
+        cells.add(cell(figures.committed(), entries + Kind.COMMITMENT.word() + which));
+        cells.add(cell(figures.actual(), entries + Kind.ACTUAL.word() + which));
+        cells.add(cell(figures.accrued(), entries + Kind.ACCRUAL.word() + which));
+        cells.add(cell(figures.toComplete(), ""));
+        cells.add(cell(figures.finalCost(), ""));
+        cells.add(cell(figures.variance(), ""));
+        Money change = figures.finalCost().minus(before.finalCost());
+        return new Row(row.name(), "", cells, change.signum() == 0 ? "" : Words.amount(change));
+    }
+
+    private static Cell cell(Money amount, String address) {
+        return new Cell(Words.amount(amount), address);
+    }
+
+    /** The latest costing of the job, unless it is in the books; number 0 where there is none. */
+    private Plan plan(Job.Id job) {
+        return in.plans
+                .costings()
+                .latestOf(job)
+                .filter(costing -> !in.books.entries().hasCosting(costing.id().number()))
+                .map(costing -> new Plan(
+                        costing.id().number(),
+                        Words.money(costing.facts().summary().total()),
+                        Words.moment(costing.facts().summary().createdAt(), in.zone())))
+                .orElse(new Plan(0, "", ""));
+    }
+
+    private record Accepted(LocalDate date, Kind as) {}
+
+    private static final Reader<Accepted> ACCEPTED = Fields.object(fields -> {
+        Read<LocalDate> date = fields.required("date", Readers.date());
+        Read<Kind> as = fields.required(
+                "as",
+                Readers.word(Map.of(Kind.COMMITMENT.word(), Kind.COMMITMENT, Kind.ESTIMATE.word(), Kind.ESTIMATE)));
+        return fields.build(() -> new Accepted(date.get(), as.get()));
+    });
+
+    private void accept(Context ctx) {
+        Stored<Job.Id, Job> job = in.job(ctx);
+        Form form = Requests.form(ctx);
+        Json json = Json.object()
+                .put("date", form.value("/date"))
+                .put("as", form.value("/as"))
+                .build();
+        Outcome<List<Posted>> posted =
+                BooksPages.read(ACCEPTED, json).then(accepted -> accept(job.id(), form, accepted));
+        posted.fold(
+                done -> {
+                    Requests.see(ctx, "/books/" + job.id().number());
+                    return done;
+                },
+                problem -> {
+                    show(ctx, form.with(problem));
+                    return problem;
+                });
+    }
+
+    private Outcome<List<Posted>> accept(Job.Id job, Form form, Accepted accepted) {
+        Optional<Stored<KeptCosting.Id, KeptCosting>> latest =
+                in.plans.costings().latestOf(job);
+        Optional<Long> seen = latest.map(Stored::id)
+                .map(Id::number)
+                .filter(id -> form.value("costing").equals(String.valueOf(id)));
+        if (seen.isEmpty()) {
+            return Outcome.refused(
+                    dayglass.base.Problem.Code.STALE,
+                    "The job was costed again since this page was made: look at the newer costing first.");
+        }
+        CostingLines lines = CostingLines.of(
+                latest.orElseThrow(), in.plans.codes().of(job).facts().codes());
+        return in.books
+                .acceptPlan()
+                .accept(new AcceptPlan.Plan(job, seen.get(), lines, accepted.as(), accepted.date(), Map.of()));
+    }
+}
