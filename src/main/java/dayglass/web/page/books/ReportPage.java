@@ -30,7 +30,6 @@ import io.javalin.http.Context;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -53,6 +52,10 @@ public final class ReportPage {
     public record Row(String name, String title, List<Cell> cells, String change) {
         public Row {
             cells = List.copyOf(cells);
+        }
+
+        Row titled(String other) {
+            return new Row(name, other, cells, change);
         }
     }
 
@@ -103,9 +106,16 @@ public final class ReportPage {
         model.put(
                 "rows",
                 report.rows().stream()
-                        .map(row -> row(job.id(), report, row, chart, before))
+                        .map(row -> row(job.id(), row, report, before))
+                        .map(row -> by == By.CODE ? row.titled(chart.nameOf(row.name())) : row)
                         .toList());
-        model.put("total", row(job.id(), report, new CostReport.Row("", report.total()), before.total()));
+        model.put(
+                "total",
+                new Row(
+                        "Total",
+                        "",
+                        cells(entries(job.id()), "", report.total()),
+                        change(before.total(), report.total())));
         model.put("plan", plan(job.id()));
         if (form.faulty()) {
             in.html.renderFaulty(ctx, "books.jte", model);
@@ -144,31 +154,36 @@ public final class ReportPage {
                 .toList();
     }
 
-    private static Row row(Job.Id job, CostReport report, CostReport.Row row, Chart chart, CostReport before) {
-        Row plain = row(job, report, row, before.figures(row.name()));
-        return new Row(
-                plain.name(), report.by() == By.CODE ? chart.nameOf(row.name()) : "", plain.cells(), plain.change());
-    }
-
-    private static Row row(Job.Id job, CostReport report, CostReport.Row row, Figures before) {
+    /** The row of a name; its figures lead to the entries that bear it. */
+    private static Row row(Job.Id job, CostReport.Row row, CostReport report, CostReport before) {
         String parameter = Map.of(By.CODE, "costCode", By.EPISODE, "episode", By.SUPPLIER, "supplier")
                 .get(report.by());
-        boolean isTotal = row.figures().equals(report.total())
-                && row.name().isEmpty()
-                && report.rows().size() != 1;
-        String which = isTotal ? "" : "&" + parameter + "=" + URLEncoder.encode(row.name(), StandardCharsets.UTF_8);
-        String entries = "/books/" + job.number() + "/entries?kind=";
-        Figures figures = row.figures();
-        List<Cell> cells = new ArrayList<>();
-        cells.add(cell(figures.estimate(), entries + Kind.ESTIMATE.word() + which));
-        cells.add(cell(figures.committed(), entries + Kind.COMMITMENT.word() + which));
-        cells.add(cell(figures.actual(), entries + Kind.ACTUAL.word() + which));
-        cells.add(cell(figures.accrued(), entries + Kind.ACCRUAL.word() + which));
-        cells.add(cell(figures.toComplete(), ""));
-        cells.add(cell(figures.finalCost(), ""));
-        cells.add(cell(figures.variance(), ""));
-        Money change = figures.finalCost().minus(before.finalCost());
-        return new Row(row.name(), "", cells, change.signum() == 0 ? "" : Words.amount(change));
+        String which = "&" + parameter + "=" + URLEncoder.encode(row.name(), StandardCharsets.UTF_8);
+        return new Row(
+                row.name(),
+                "",
+                cells(entries(job), which, row.figures()),
+                change(before.figures(row.name()), row.figures()));
+    }
+
+    private static String entries(Job.Id job) {
+        return "/books/" + job.number() + "/entries?kind=";
+    }
+
+    private static List<Cell> cells(String entries, String which, Figures figures) {
+        return List.of(
+                cell(figures.estimate(), entries + Kind.ESTIMATE.word() + which),
+                cell(figures.committed(), entries + Kind.COMMITMENT.word() + which),
+                cell(figures.actual(), entries + Kind.ACTUAL.word() + which),
+                cell(figures.accrued(), entries + Kind.ACCRUAL.word() + which),
+                cell(figures.toComplete(), ""),
+                cell(figures.finalCost(), ""),
+                cell(figures.variance(), ""));
+    }
+
+    private static String change(Figures before, Figures now) {
+        Money change = now.finalCost().minus(before.finalCost());
+        return change.signum() == 0 ? "" : Words.amount(change);
     }
 
     private static Cell cell(Money amount, String address) {
