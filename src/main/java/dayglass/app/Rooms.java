@@ -23,7 +23,9 @@ import dayglass.inventory.picture.Pictures;
 import dayglass.inventory.service.DueList;
 import dayglass.inventory.service.Overdue;
 import dayglass.inventory.service.ServicePlans;
+import dayglass.job.Briefs;
 import dayglass.job.Jobs;
+import dayglass.job.Ways;
 import dayglass.planning.CopyJob;
 import dayglass.planning.Costings;
 import dayglass.planning.Engine;
@@ -32,6 +34,8 @@ import dayglass.planning.MakeCosting;
 import dayglass.planning.OptionSources;
 import dayglass.planning.ResolveJob;
 import dayglass.planning.RunAgain;
+import dayglass.planning.ways.CostWay;
+import dayglass.planning.ways.OptionsSheets;
 import dayglass.shelf.table.ShelfImport;
 import dayglass.storage.Database;
 import dayglass.storage.Recording;
@@ -61,7 +65,9 @@ import dayglass.storage.inventory.booking.JooqOverrides;
 import dayglass.storage.inventory.booking.JooqUnitStates;
 import dayglass.storage.inventory.condition.JooqConditionNotes;
 import dayglass.storage.inventory.service.JooqServicePlans;
+import dayglass.storage.job.JooqBriefs;
 import dayglass.storage.job.JooqJobs;
+import dayglass.storage.job.JooqWays;
 import dayglass.storage.picture.PictureFolder;
 import dayglass.storage.planning.JooqCostings;
 import java.nio.file.Path;
@@ -88,6 +94,7 @@ public final class Rooms implements AutoCloseable {
     private final ServicePlans servicePlans;
     private final Whereabouts whereabouts;
     private final Notebook notebook;
+    private final OptionsSheets optionsSheets;
 
     private Rooms(Database database, Pictures pictures, WhoActs whoActs, Clock clock) {
         this.database = database;
@@ -119,6 +126,10 @@ public final class Rooms implements AutoCloseable {
                 shelf.units(),
                 shelf.sets(),
                 whereabouts.freeDays());
+        this.optionsSheets = new OptionsSheets(
+                new OptionsSheets.Asked(jobs, briefs(), ways(), ownMounts(), costings),
+                new CostWay(sources, shelf.models(), resolveJob(), makeCosting()),
+                clock);
     }
 
     private Whereabouts whereabouts() {
@@ -213,6 +224,18 @@ public final class Rooms implements AutoCloseable {
 
     public Agenda agenda() {
         return new Agenda(shelf, whereabouts, dueList());
+    }
+
+    public Briefs briefs() {
+        return new JooqBriefs(database);
+    }
+
+    public Ways ways() {
+        return new JooqWays(database);
+    }
+
+    public OptionsSheets optionsSheets() {
+        return optionsSheets;
     }
 
     public Cameras cameras() {

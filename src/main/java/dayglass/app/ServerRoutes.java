@@ -31,6 +31,9 @@ import dayglass.web.api.job.JobApi;
 import dayglass.web.api.optics.FitApi;
 import dayglass.web.api.optics.GearApi;
 import dayglass.web.api.planning.CostingApi;
+import dayglass.web.api.planning.ways.BriefApi;
+import dayglass.web.api.planning.ways.OptionsSheetApi;
+import dayglass.web.api.planning.ways.WayApi;
 import dayglass.web.api.verdict.VerdictApi;
 import dayglass.web.page.Html;
 import dayglass.web.page.PageSources;
@@ -49,6 +52,8 @@ import dayglass.web.page.shelf.ShelfPages;
 import dayglass.web.page.shelf.UnitPage;
 import dayglass.web.page.verdict.VerdictPages;
 import dayglass.web.page.wall.WallPages;
+import dayglass.web.page.ways.SheetPages;
+import dayglass.web.page.ways.WaySources;
 import dayglass.web.reference.ReferencePage;
 import io.javalin.config.RoutesConfig;
 import java.util.List;
@@ -80,6 +85,18 @@ public final class ServerRoutes {
         FitSources fit = new FitSources(rooms.shelf().models(), rooms.cameras(), rooms.ownMounts());
         new FitPages(fit, html).route(routes);
         new CameraPages(fit, html).route(routes);
+        new SheetPages(
+                        new WaySources(
+                                rooms.jobs(),
+                                rooms.briefs(),
+                                rooms.ways(),
+                                rooms.optionsSheets(),
+                                rooms.sources(),
+                                rooms.shelf().models(),
+                                rooms.ownMounts()),
+                        html,
+                        rooms.clock())
+                .route(routes);
         new LabelPages(rooms.shelf(), rooms.household().settings(), html).route(routes);
         new BooksPages(
                         rooms.books(),
@@ -110,6 +127,9 @@ public final class ServerRoutes {
         new CostCodesApi(rooms.jobs(), rooms.costCodes()).addTo(routes);
         books(rooms, routes);
         FitApi.addTo(routes);
+        new BriefApi(rooms.jobs(), rooms.briefs()).addTo(routes);
+        new WayApi(rooms.jobs(), rooms.ways()).addTo(routes);
+        new OptionsSheetApi(rooms.optionsSheets()).addTo(routes);
         new GearApi(rooms.cameras(), rooms.ownMounts()).addTo(routes);
         VerdictApi.addTo(routes);
     }

@@ -59,6 +59,10 @@ public record Job(
         }
     }
 
+    public Job considering(Sources others) {
+        return new Job(name, currency, discountRate, cashLimit, schedule, needs, others);
+    }
+
     public Job renamed(String newName) {
         return new Job(newName, currency, discountRate, cashLimit, schedule, needs, sources);
     }

@@ -42,7 +42,12 @@ public final class MakeCosting {
     }
 
     public Outcome<Priced> ofQuestion(Question question, Optional<Integer> timeLimitSeconds) {
-        return make(Optional.empty(), question, timeLimitSeconds, StopSignal.NEVER);
+        return ofQuestion(question, timeLimitSeconds, StopSignal.NEVER);
+    }
+
+    /** Costs the question, until its caller wants no more than the best found so far. */
+    public Outcome<Priced> ofQuestion(Question question, Optional<Integer> timeLimitSeconds, StopSignal stop) {
+        return make(Optional.empty(), question, timeLimitSeconds, stop);
     }
 
     private Outcome<Priced> make(

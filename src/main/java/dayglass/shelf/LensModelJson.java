@@ -47,7 +47,7 @@ public final class LensModelJson {
     }
 
     /** The member that a look's grade stands under: {@code outOfFocusShape}. */
-    static String memberOf(LensModel.Look look) {
+    public static String memberOf(LensModel.Look look) {
         return switch (look) {
             case FLARE -> "flare";
             case OUT_OF_FOCUS_SHAPE -> "outOfFocusShape";

@@ -9,8 +9,13 @@ import dayglass.cost.Schedule;
 import dayglass.cost.plan.Question;
 import dayglass.inventory.LensSet;
 import dayglass.inventory.Unit;
+import dayglass.job.Brief;
+import dayglass.job.Job;
+import dayglass.job.Way;
+import dayglass.shelf.BriefJson;
 import dayglass.shelf.LensModelJson;
 import dayglass.shelf.UnitJson;
+import dayglass.shelf.WayJson;
 import dayglass.wire.Fields;
 import dayglass.wire.Json;
 import dayglass.wire.JsonPrint;
@@ -71,6 +76,22 @@ public final class FactsJson {
 
     public static LensModel lensModel(String json) {
         return read(LensModelJson.reader(), json);
+    }
+
+    public static String brief(Brief brief) {
+        return JsonPrint.pretty(BriefJson.write(brief));
+    }
+
+    public static Brief brief(String json, Job.Id job) {
+        return read(BriefJson.reader(job), json);
+    }
+
+    public static String way(Way way) {
+        return JsonPrint.pretty(WayJson.writeFacts(way));
+    }
+
+    public static Way way(String json, Job.Id job) {
+        return read(WayJson.reader(job), json);
     }
 
     /** What a set covers by itself; its members lie in rows of their own. */

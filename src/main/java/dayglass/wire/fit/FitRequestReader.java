@@ -60,14 +60,33 @@ public final class FitRequestReader {
         return Fields.object(fields -> asked(fields, MountTable.of(mounts)));
     }
 
+    /** What is asked but glass and mounts; that the camera's mount is known is for the caller to see to. */
+    public static Reader<FitQuestion.Setting> setting() {
+        return Fields.object(fields -> {
+            Read<FitQuestion.Camera> camera =
+                    fields.required("camera", Fields.object(members -> camera(members, Read.bad())));
+            Read<BigDecimal> aspect = fields.required("delivery", Fields.object(FitRequestReader::aspect));
+            Read<FitQuestion.Light> light = lightOf(fields);
+            Read<FitQuestion.OnSet> set = setOf(fields);
+            return fields.build(
+                    () -> new FitQuestion.Setting(camera.get(), aspect.get(), light.get(), set.get(), Mounts.KNOWN));
+        });
+    }
+
+    private static Read<FitQuestion.Light> lightOf(Fields fields) {
+        return fields.optional("light", Fields.object(FitRequestReader::light), FitQuestion.Light.NOT_ASKED);
+    }
+
+    private static Read<FitQuestion.OnSet> setOf(Fields fields) {
+        return fields.optional("set", Fields.object(FitRequestReader::set), FitQuestion.OnSet.NOT_ASKED);
+    }
+
     private static Read<Asked> asked(Fields fields, MountTable known) {
         Read<MountTable> table = fields.optional("mountTable", MountTable.reader(known), known);
         Read<FitQuestion.Camera> camera = fields.required("camera", Fields.object(members -> camera(members, table)));
         Read<BigDecimal> aspect = fields.required("delivery", Fields.object(FitRequestReader::aspect));
-        Read<FitQuestion.Light> light =
-                fields.optional("light", Fields.object(FitRequestReader::light), FitQuestion.Light.NOT_ASKED);
-        Read<FitQuestion.OnSet> set =
-                fields.optional("set", Fields.object(FitRequestReader::set), FitQuestion.OnSet.NOT_ASKED);
+        Read<FitQuestion.Light> light = lightOf(fields);
+        Read<FitQuestion.OnSet> set = setOf(fields);
         Read<Optional<FitQuestion.Lens>> lens = fields.optional("lens", LensReader.lens(table));
         Read<Optional<FitQuestion.Attachment>> attachment =
                 fields.optional("attachment", Fields.object(FitRequestReader::attachment));

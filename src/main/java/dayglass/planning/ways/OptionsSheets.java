@@ -1,0 +1,111 @@
+package dayglass.planning.ways;
+
+import dayglass.base.Outcome;
+import dayglass.base.Problem;
+import dayglass.base.Stored;
+import dayglass.catalogue.OwnMounts;
+import dayglass.job.Brief;
+import dayglass.job.Briefs;
+import dayglass.job.Job;
+import dayglass.job.Jobs;
+import dayglass.job.Way;
+import dayglass.job.Ways;
+import dayglass.optics.Mounts;
+import dayglass.planning.Costings;
+import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicLong;
+
+/** The options sheets that are being worked out or were lately, each on a thread of its own. */
+public final class OptionsSheets {
+    private static final int MOST_AT_ONCE = 2;
+    private static final int MOST_KEPT = 50;
+    private static final Duration KEPT_FOR = Duration.ofHours(12);
+
+    private final Asked asked;
+    private final CostWay costWay;
+    private final Clock clock;
+    private final Map<Long, OptionsSheet> sheets = new ConcurrentHashMap<>();
+    private final AtomicLong last = new AtomicLong();
+
+    public OptionsSheets(Asked asked, CostWay costWay, Clock clock) {
+        this.asked = asked;
+        this.costWay = costWay;
+        this.clock = clock;
+    }
+
+    /** What a sheet is made of. */
+    public record Asked(Jobs jobs, Briefs briefs, Ways ways, OwnMounts mounts, Costings costings) {}
+
+    /** Starts the sheet of a job; refused where its brief or its ways are missing. */
+    public Outcome<OptionsSheet> start(Job.Id id) {
+        Optional<Job> job = asked.jobs().find(id).map(Stored::facts);
+        if (job.isEmpty()) {
+            return Outcome.refused(Problem.Code.NOT_FOUND, "There is no job with the id " + id.number() + ".");
+        }
+        Optional<Brief> brief = asked.briefs().of(id).map(Stored::facts);
+        if (brief.isEmpty()) {
+            return refused("The job has no brief: say first which camera, delivery and looks it is to be judged by.");
+        }
+        List<Stored<Way.Id, Way>> ways = asked.ways().of(id);
+        if (ways.isEmpty()) {
+            return refused("The job has no ways to compare: add one first.");
+        }
+        Mounts mounts = asked.mounts().all();
+        String mount = brief.get().picture().camera().mount();
+        if (mounts.flangeMm(mount).isEmpty()) {
+            return refused("The brief's camera has the mount " + mount + ", which is not known any more.");
+        }
+        return run(new OptionsSheet(last.incrementAndGet(), id, ways.size(), clock.instant()), sheet -> {
+            CostWay.Basis basis = costWay.basis(job.get(), brief.get(), mounts);
+            ways.stream()
+                    .takeWhile(way -> !sheet.stopped())
+                    .forEach(way -> sheet.add(costWay.row(way, basis, sheet::stopped)));
+            sheet.rows().stream().takeWhile(row -> !sheet.stopped()).forEach(row -> payBack(sheet, row));
+        });
+    }
+
+    private void payBack(OptionsSheet sheet, SheetRow row) {
+        row.cost()
+                .flatMap(cost ->
+                        asked.costings().find(cost.costing()).map(kept -> costWay.payback(kept, cost, sheet::stopped)))
+                .ifPresent(payback -> sheet.replace(row.with(payback)));
+    }
+
+    private static <T> Outcome<T> refused(String detail) {
+        return Outcome.refused(Problem.Code.CANNOT_BE_DONE, detail);
+    }
+
+    private synchronized Outcome<OptionsSheet> run(OptionsSheet sheet, java.util.function.Consumer<OptionsSheet> work) {
+        Instant now = clock.instant();
+        sheets.values()
+                .removeIf(each -> each.over()
+                        && (each.startedAt().plus(KEPT_FOR).isBefore(now)
+                                || each.number() <= sheet.number() - MOST_KEPT));
+        if (sheets.values().stream().filter(each -> !each.over()).count() >= MOST_AT_ONCE) {
+            return Outcome.refused(
+                    Problem.Code.BUSY, "Other options sheets are being worked out; try again in a while.");
+        }
+        sheets.put(sheet.number(), sheet);
+        Thread thread = new Thread(() -> sheet.work(() -> work.accept(sheet)), "options sheet " + sheet.number());
+        thread.setDaemon(true);
+        thread.start();
+        return Outcome.done(sheet);
+    }
+
+    public Optional<OptionsSheet> find(long number) {
+        return Optional.ofNullable(sheets.get(number));
+    }
+
+    /** The sheet of a job that was started last. */
+    public Optional<OptionsSheet> latestOf(Job.Id job) {
+        return sheets.values().stream()
+                .filter(sheet -> sheet.job().equals(job))
+                .max(java.util.Comparator.comparing(OptionsSheet::number));
+    }
+}

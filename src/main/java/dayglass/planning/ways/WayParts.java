@@ -1,0 +1,158 @@
+package dayglass.planning.ways;
+
+import dayglass.base.Id;
+import dayglass.base.Outcome;
+import dayglass.base.Problem;
+import dayglass.base.Stored;
+import dayglass.base.VersionedCollection;
+import dayglass.catalogue.LensModel;
+import dayglass.catalogue.LensModels;
+import dayglass.catalogue.PurchaseOffer;
+import dayglass.catalogue.Rate;
+import dayglass.catalogue.RateCard;
+import dayglass.inventory.LensSet;
+import dayglass.inventory.Unit;
+import dayglass.job.Job;
+import dayglass.job.Way;
+import dayglass.planning.OptionSources;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/** Looks up what a way names: the ids of its options in a costing, its glass, and the job that considers them too. */
+final class WayParts {
+    private final OptionSources options;
+    private final LensModels models;
+
+    WayParts(OptionSources options, LensModels models) {
+        this.options = options;
+        this.models = models;
+    }
+
+    /**
+     * A piece with its option's id.
+     *
+     * @param glass empty where nothing is known of it
+     */
+    record Named(String option, Way.Source source, List<JudgedGlass.Models> glass) {}
+
+    /** The pieces of a way; refused where something that it names is not there any more. */
+    Outcome<List<Named>> of(Way way) {
+        List<Named> named = new ArrayList<>();
+        for (Way.Piece piece : way.pieces()) {
+            Outcome<Named> each = of(piece);
+            Optional<Problem> problem = each.fold(
+                    good -> {
+                        named.add(good);
+                        return Optional.empty();
+                    },
+                    Optional::of);
+            if (problem.isPresent()) {
+                return Outcome.refused(problem.get());
+            }
+        }
+        return Outcome.done(named);
+    }
+
+    private Outcome<Named> of(Way.Piece piece) {
+        return option(piece.source())
+                .then(option -> glass(piece).map(glass -> new Named(option, piece.source(), glass)));
+    }
+
+    private Outcome<String> option(Way.Source source) {
+        return source.fold(
+                bought -> there(options.purchaseOffers(), bought.offer(), "purchase offer")
+                        .map(offer -> offer.offer().code()),
+                rented -> there(options.rateCards(), rented.card(), "rate card").map(card -> rented.rate()),
+                own -> there(options.units(), own.unit(), "unit").map(Unit::tag),
+                own -> there(options.lensSets(), own.set(), "set").map(LensSet::name));
+    }
+
+    private Outcome<List<JudgedGlass.Models>> glass(Way.Piece piece) {
+        if (piece.glass().isEmpty()) {
+            return known(piece.source());
+        }
+        Outcome<List<JudgedGlass.Models>> all = Outcome.done(List.of());
+        for (Way.Brought brought : piece.glass()) {
+            all = all.then(before -> models(brought)
+                    .map(more -> Stream.concat(before.stream(), Stream.of(more)).toList()));
+        }
+        return all;
+    }
+
+    private Outcome<JudgedGlass.Models> models(Way.Brought brought) {
+        Outcome<LensModel> lens = there(models, brought.lens(), "lens model");
+        return lens.then(model -> brought.front()
+                .map(front -> there(models, front, "lens model")
+                        .map(each -> new JudgedGlass.Models(model, Optional.of(each), brought.count())))
+                .orElseGet(() -> Outcome.done(new JudgedGlass.Models(model, Optional.empty(), brought.count()))));
+    }
+
+    /** What the shelf knows itself: the models of a unit or of a set's members. */
+    private Outcome<List<JudgedGlass.Models>> known(Way.Source source) {
+        return Outcome.done(source.<Stream<Unit.Id>>fold(
+                        bought -> Stream.empty(),
+                        rented -> Stream.empty(),
+                        own -> Stream.of(own.unit()),
+                        own -> options.lensSets().find(own.set()).stream()
+                                .flatMap(set -> set.facts().members().stream()))
+                .flatMap(id -> options.units().find(id).stream())
+                .flatMap(unit -> unit.facts().model().stream())
+                .flatMap(id -> models.find(id).stream())
+                .map(model -> new JudgedGlass.Models(model.facts(), Optional.empty(), 1))
+                .toList());
+    }
+
+    private static <I extends Id, T> Outcome<T> there(VersionedCollection<I, T> all, I id, String noun) {
+        return all.find(id)
+                .map(stored -> Outcome.done(stored.facts()))
+                .orElseGet(() -> Outcome.refused(
+                        Problem.Code.NOT_FOUND,
+                        "The " + noun + " " + id.number() + " that this way names is not there any more."));
+    }
+
+    /**
+     * The job with the sources of a way beside its own. Of a card that only the way names, only its rates are considered.
+     *
+     * @param own ids of the options that the job considers itself
+     */
+    Job considering(Job job, List<Named> pieces, Set<String> own) {
+        Set<RateCard.Id> cards = new LinkedHashSet<>(job.sources().rateCards());
+        Set<PurchaseOffer.Id> offers = new LinkedHashSet<>(job.sources().purchaseOffers());
+        Set<Unit.Id> units = new LinkedHashSet<>(job.sources().units());
+        Set<LensSet.Id> sets = new LinkedHashSet<>(job.sources().lensSets());
+        Set<String> leftOut = new LinkedHashSet<>(job.sources().leftOut());
+        for (Named piece : pieces) {
+            piece.source()
+                    .fold(
+                            bought -> offers.add(bought.offer()),
+                            rented -> cards.add(rented.card()),
+                            unit -> units.add(unit.unit()),
+                            set -> sets.add(set.set()));
+        }
+        for (RateCard.Id card : cards) {
+            if (!job.sources().rateCards().contains(card)) {
+                rates(card, job.schedule().horizon().from()).stream()
+                        .map(Rate::code)
+                        .filter(code -> !own.contains(code))
+                        .forEach(leftOut::add);
+            }
+        }
+        pieces.forEach(piece -> leftOut.remove(piece.option()));
+        return job.considering(new Job.Sources(
+                List.copyOf(cards), List.copyOf(offers), List.copyOf(units), List.copyOf(sets), List.copyOf(leftOut)));
+    }
+
+    private List<Rate> rates(RateCard.Id card, LocalDate day) {
+        return options.rateCards()
+                .find(card)
+                .flatMap(named -> options.rateCards().inForce(named.facts(), day))
+                .map(Stored::facts)
+                .map(RateCard::rates)
+                .orElse(List.of());
+    }
+}

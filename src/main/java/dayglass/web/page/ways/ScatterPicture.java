@@ -1,0 +1,121 @@
+package dayglass.web.page.ways;
+
+import dayglass.base.Money;
+import dayglass.web.page.picture.Words;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Cost against look: cost from left to right, look upwards. A way that no other beats is a filled disc, another a ring,
+ * so that it reads without colour.
+ *
+ * @param costs marks of the cost axis
+ * @param looks marks of the look axis
+ * @param words all of it for whoever cannot see it
+ */
+public record ScatterPicture(List<Point> points, List<Mark> costs, List<Mark> looks, String words) {
+    public static final int WIDTH = 720;
+    public static final int HEIGHT = 340;
+    public static final int LEFT = 56;
+    public static final int RIGHT = 24;
+    public static final int TOP = 20;
+    public static final int BOTTOM = 44;
+
+    private static final int MOST_LOOK = 100;
+    private static final int LOOK_STEP = 25;
+    private static final int COST_MARKS = 4;
+
+    public ScatterPicture {
+        points = List.copyOf(points);
+        costs = List.copyOf(costs);
+        looks = List.copyOf(looks);
+    }
+
+    /** One way; its number is that of its row. */
+    public record Point(int x, int y, int number, boolean unbeaten, String title) {}
+
+    /** A mark on an axis, where it lies on that axis. */
+    public record Mark(int at, String label) {}
+
+    /** The picture of those rows that have a cost and a look. */
+    public static ScatterPicture of(List<SheetLine> lines) {
+        List<SheetLine> shown = lines.stream()
+                .filter(line ->
+                        line.total().isPresent() && line.row().picture().look().isPresent())
+                .toList();
+        if (shown.isEmpty()) {
+            return new ScatterPicture(List.of(), List.of(), List.of(), "");
+        }
+        List<Money> totals =
+                shown.stream().flatMap(line -> line.total().stream()).toList();
+        Money zero = Money.zero(totals.get(0).currency());
+        Money least = totals.stream().reduce(zero, (a, b) -> a.compareTo(b) < 0 ? a : b);
+        Money most = totals.stream().reduce(zero, (a, b) -> a.compareTo(b) > 0 ? a : b);
+        List<Point> points = new ArrayList<>();
+        for (SheetLine line : shown) {
+            Money total = line.total().orElseThrow();
+            BigDecimal look = line.row().picture().look().orElseThrow();
+            points.add(new Point(
+                    x(total, least, most),
+                    y(look),
+                    line.number(),
+                    line.unbeaten(),
+                    line.number() + ", " + line.name() + ": " + Words.money(total) + ", look " + SheetLine.score(look)
+                            + (line.unbeaten() ? ", beaten by none" : "")));
+        }
+        List<Mark> looks = new ArrayList<>();
+        for (int look = 0; look <= MOST_LOOK; look += LOOK_STEP) {
+            looks.add(new Mark(y(BigDecimal.valueOf(look)), String.valueOf(look)));
+        }
+        return new ScatterPicture(
+                points,
+                costs(least, most),
+                looks,
+                "Cost against look. "
+                        + String.join("; ", points.stream().map(Point::title).toList()) + ".");
+    }
+
+    private static List<Mark> costs(Money least, Money most) {
+        List<Mark> marks = new ArrayList<>();
+        Money span = most.minus(least);
+        for (int at = 0; at <= COST_MARKS; at++) {
+            BigDecimal value = least.major()
+                    .add(span.major()
+                            .multiply(BigDecimal.valueOf(at))
+                            .divide(BigDecimal.valueOf(COST_MARKS), 0, RoundingMode.HALF_UP));
+            Money money = Money.of(least.currency(), value.setScale(0, RoundingMode.HALF_UP));
+            marks.add(new Mark(x(money, least, most), whole(money)));
+        }
+        return marks;
+    }
+
+    private static String whole(Money money) {
+        String amount = Words.amount(money);
+        int point = amount.indexOf('.');
+        return point < 0 ? amount : amount.substring(0, point);
+    }
+
+    static int x(Money total, Money least, Money most) {
+        BigDecimal span = most.minus(least).major();
+        int width = WIDTH - LEFT - RIGHT;
+        return span.signum() == 0
+                ? LEFT + width / 2
+                : LEFT
+                        + total.minus(least)
+                                .major()
+                                .multiply(BigDecimal.valueOf(width))
+                                .divide(span, 0, RoundingMode.HALF_UP)
+                                .intValue();
+    }
+
+    static int y(BigDecimal look) {
+        int height = HEIGHT - TOP - BOTTOM;
+        return HEIGHT
+                - BOTTOM
+                - look.multiply(BigDecimal.valueOf(height))
+                        .divide(BigDecimal.valueOf(MOST_LOOK), 0, RoundingMode.HALF_UP)
+                        .intValue();
+    }
+}
