@@ -114,10 +114,24 @@ final class BlockRow {
         }
     }
 
+    /** Whether prices are the same on each day. */
+    boolean daysAlike() {
+        for (int place = 1; place < WEEK; place++) {
+            if (longerDays[place] != longerDays[0]) {
+                return false;
+            }
+        }
+        return repeat(1);
+    }
+
     /** Whether prices depend on the weekday alone: on each day they are those of the day a week before. */
     boolean weeksAlike() {
-        for (int day = WEEK; day < oneDay.length; day++) {
-            if (oneDay[day] != oneDay[day - WEEK] || (extraDay.length > 0 && extraDay[day] != extraDay[day - WEEK])) {
+        return repeat(WEEK);
+    }
+
+    private boolean repeat(int after) {
+        for (int day = after; day < oneDay.length; day++) {
+            if (oneDay[day] != oneDay[day - after] || (extraDay.length > 0 && extraDay[day] != extraDay[day - after])) {
                 return false;
             }
         }

@@ -23,6 +23,12 @@ final class HireCharges {
     private final double[] start;
     private double least;
 
+    /** The charge reckoned last: periods of neighbouring lengths often have the same hire. */
+    private long knownHire = -1;
+
+    private int knownDiscount;
+    private long knownTotal;
+
     HireCharges(RentalTerms terms, int days) {
         List<LongHire> longHire = terms.longHire();
         discountByLength = new int[days + 1];
@@ -112,6 +118,16 @@ final class HireCharges {
     }
 
     long total(long hire, int discount) {
+        if (hire == knownHire && discount == knownDiscount) {
+            return knownTotal;
+        }
+        knownHire = hire;
+        knownDiscount = discount;
+        knownTotal = charged(hire, discount);
+        return knownTotal;
+    }
+
+    private long charged(long hire, int discount) {
         long net = Math.max(hire - discounts[discount].of(hire), minimum);
         long total = net + trip;
         for (int i = 0; i < addOns.length; i++) {

@@ -25,8 +25,11 @@ public final class PeriodCosts {
     private final BlockRow blocks;
     private final HireCharges charges;
 
-    /** By the first day's number modulo seven, where prices depend on the weekday alone. */
+    /** By the first day's number modulo {@link #alike}, where prices depend on the weekday at most. */
     private final Optional<@Nullable WeekdayRow[]> byWeekday;
+
+    /** One row does for all first days, or seven. */
+    private final int alike;
 
     private final Optional<KnownRow> known;
 
@@ -34,6 +37,7 @@ public final class PeriodCosts {
         days = schedule.days();
         blocks = new BlockRow(terms, schedule);
         charges = new HireCharges(terms, days);
+        alike = blocks.daysAlike() ? 1 : WEEK;
         byWeekday = blocks.weeksAlike() ? Optional.of(new WeekdayRow[WEEK]) : Optional.empty();
         known = byWeekday.isPresent() ? Optional.empty() : Optional.of(new KnownRow(charges, days));
     }
@@ -96,18 +100,8 @@ public final class PeriodCosts {
             return;
         }
         blocks.lay(first, last, into);
-        long knownHire = -1;
-        long knownTotal = 0;
-        int knownDiscount = -1;
         for (int i = last - first; i >= 0; i--) {
-            long hire = into[i];
-            int discount = charges.discount(i + 1);
-            if (hire < NONE && (hire != knownHire || discount != knownDiscount)) {
-                knownHire = hire;
-                knownDiscount = discount;
-                knownTotal = charges.total(hire, discount);
-            }
-            into[i] = hire < NONE ? knownTotal : NONE;
+            into[i] = into[i] < NONE ? charges.total(into[i], charges.discount(i + 1)) : NONE;
         }
     }
 
@@ -149,7 +143,7 @@ public final class PeriodCosts {
     }
 
     private WeekdayRow row(int first, @Nullable WeekdayRow[] rows) {
-        int place = first % WEEK;
+        int place = first % alike;
         WeekdayRow row = rows[place];
         if (row == null) {
             row = new WeekdayRow(blocks, charges, place, days - 1);
