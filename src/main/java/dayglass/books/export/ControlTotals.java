@@ -13,7 +13,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 
 /** What an export holds, so that its reader can check that all of it arrived: counted as its entries go by. */
-public final class ControlTotals {
+final class ControlTotals {
     /** Of an export without entries. */
     private static final Instant NO_MOMENT = Instant.parse("1980-02-01T00:00:00Z");
 
@@ -27,8 +27,8 @@ public final class ControlTotals {
     private ControlTotals() {}
 
     /** Net and tax of some entries. */
-    public record Sums(Money net, Money tax) {
-        public Money gross() {
+    record Sums(Money net, Money tax) {
+        Money gross() {
             return net.plus(tax);
         }
 
@@ -53,16 +53,16 @@ public final class ControlTotals {
         lastAt = posted.at();
     }
 
-    public long rows() {
+    long rows() {
         return rows;
     }
 
     /** The number of the first entry; 0 where there is none. */
-    public long first() {
+    long first() {
         return first;
     }
 
-    public long last() {
+    long last() {
         return last;
     }
 
@@ -72,12 +72,12 @@ public final class ControlTotals {
     }
 
     /** Of each kind, in the base currency. */
-    public Map<Kind, Sums> byKind() {
+    Map<Kind, Sums> byKind() {
         return new EnumMap<>(byKind);
     }
 
     /** Of each currency, in it. */
-    public Map<String, Sums> byCurrency() {
+    Map<String, Sums> byCurrency() {
         return new TreeMap<>(byCurrency);
     }
 

@@ -43,11 +43,6 @@ public final class EntryExport {
         this.columns = EntryColumns.of(totals);
     }
 
-    /** What the export holds. */
-    public ControlTotals totals() {
-        return totals;
-    }
-
     /** Rows that can be posted and nothing else. */
     public void csv(OutputStream out) throws IOException {
         CsvTable.write(columns, entries::each, out);

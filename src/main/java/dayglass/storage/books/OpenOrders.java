@@ -36,8 +36,9 @@ final class OpenOrders {
 
     static List<Entries.Order> among(DSLContext sql, Job.Id job, List<Entry.Id> entries) {
         List<Long> ids = entries.stream().map(Entry.Id::number).toList();
-        Condition known = BOOK_ENTRY.JOB_ID.eq(job.number());
-        return of(sql, known.and(BOOK_ENTRY.ID.in(ids)), known.and(BOOK_ENTRY.COMMITMENT_ID.in(ids)));
+        Condition ofJob = BOOK_ENTRY.JOB_ID.eq(job.number());
+        // What draws on an order is of its job; asked by the order alone, the index of those is used.
+        return of(sql, ofJob.and(BOOK_ENTRY.ID.in(ids)), BOOK_ENTRY.COMMITMENT_ID.in(ids));
     }
 
     private static List<Entries.Order> of(DSLContext sql, Condition orders, Condition drawing) {

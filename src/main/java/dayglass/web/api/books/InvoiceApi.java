@@ -153,7 +153,7 @@ public final class InvoiceApi {
     }
 
     /** A payment in the currency of its invoice. */
-    public static Reader<PayInvoice.Draft> payment(Currency currency, Currency base) {
+    private static Reader<PayInvoice.Draft> payment(Currency currency, Currency base) {
         return Fields.object(fields -> {
             Read<LocalDate> date = fields.required("date", Readers.date());
             Read<Money> amount = fields.required("amount", EntryJson.amount(Read.good(currency)));

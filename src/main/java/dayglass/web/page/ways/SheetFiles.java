@@ -34,7 +34,12 @@ final class SheetFiles {
                         text("note", SheetLine::note),
                         text("fit", SheetLine::verdict),
                         text("slots served", SheetLine::served),
-                        Column.plain("look", line -> number(line.row().picture().look())),
+                        Column.plain(
+                                "look",
+                                line -> number(line.row()
+                                        .picture()
+                                        .look()
+                                        .map(look -> look.setScale(LOOK_DECIMALS, RoundingMode.HALF_UP)))),
                         text("look note", SheetLine::lookNote),
                         text(
                                 "currency",
@@ -88,9 +93,7 @@ final class SheetFiles {
     }
 
     private static Cell number(Optional<BigDecimal> number) {
-        return number.<Cell>map(value -> new SheetTable.PlainNumber(
-                        value.scale() > LOOK_DECIMALS ? value.setScale(LOOK_DECIMALS, RoundingMode.HALF_UP) : value))
-                .orElseGet(SheetTable.Nothing::new);
+        return number.<Cell>map(SheetTable.PlainNumber::new).orElseGet(SheetTable.Nothing::new);
     }
 
     static byte[] csv(List<SheetLine> lines) {

@@ -51,6 +51,13 @@ public record SheetLine(int number, SheetRow row, boolean unbeaten) {
         return row.picture().slots();
     }
 
+    /** Whether there is more to say than what keeps it from serving. */
+    public boolean hasMore() {
+        return slots().stream()
+                        .anyMatch(slot -> slot.served() && !slot.reasons().isEmpty())
+                || !(note() + lookNote() + paysNote()).isEmpty();
+    }
+
     public String slotVerdict(SlotReport slot) {
         return slot.verdict().map(Verdict::words).orElse(slot.served() ? "not judged" : "not served");
     }

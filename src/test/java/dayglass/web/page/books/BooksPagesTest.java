@@ -112,7 +112,9 @@ class BooksPagesTest {
             "/lines/0/net",
             "1.00",
             "do",
-            "look"
+            "look",
+            "/lines/0/explanation",
+            ""
         };
         HttpResponse<String> looked = post(books + "/invoices", invoice);
         assertEquals(200, looked.statusCode());

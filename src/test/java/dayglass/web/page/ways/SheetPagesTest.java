@@ -135,11 +135,13 @@ class SheetPagesTest extends OneServer {
     private static void drawnToScale(String base, java.nio.file.Path profile) {
         try (var browser = dayglass.web.page.Browser.start(profile)) {
             browser.open("http://127.0.0.1:" + served.port() + base + "/ways");
-            double ratio = ((Number) browser.run("""
+            double ratio = Double.parseDouble(String.valueOf(
+                    browser.run(
+                            """
                             const c = [...document.querySelectorAll('.scatter circle')].map(each => each.getBoundingClientRect());
                             const rule = document.querySelector('.scatter line.rule').getBoundingClientRect();
                             const x = each => each.x + each.width / 2 - rule.x;
-                            return x(c[0]) / x(c[1]);""")).doubleValue();
+                            return x(c[0]) / x(c[1]);""")));
             assertEquals(200.0 / 600.0, ratio, 0.01);
         }
     }
