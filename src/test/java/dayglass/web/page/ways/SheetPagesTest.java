@@ -135,9 +135,7 @@ class SheetPagesTest extends OneServer {
     private static void drawnToScale(String base, java.nio.file.Path profile) {
         try (var browser = dayglass.web.page.Browser.start(profile)) {
             browser.open("http://127.0.0.1:" + served.port() + base + "/ways");
-            double ratio = Double.parseDouble(String.valueOf(
-                    browser.run(
-                            """
+            double ratio = Double.parseDouble(String.valueOf(browser.run("""
                             const c = [...document.querySelectorAll('.scatter circle')].map(each => each.getBoundingClientRect());
                             const rule = document.querySelector('.scatter line.rule').getBoundingClientRect();
                             const x = each => each.x + each.width / 2 - rule.x;
