@@ -39,6 +39,7 @@ CREATE TABLE book_entry (
 
 CREATE INDEX book_entry_by_job ON book_entry (job_id, entry_date);
 CREATE INDEX book_entry_in_order ON book_entry (job_id, id);
+CREATE INDEX book_entry_by_posting ON book_entry (posting_id);
 CREATE INDEX book_entry_by_commitment ON book_entry (commitment_id) WHERE commitment_id IS NOT NULL;
 CREATE INDEX book_entry_by_costing ON book_entry (costing_id) WHERE costing_id IS NOT NULL;
 

@@ -90,7 +90,7 @@ public final class JooqEntries implements Entries {
     @Override
     public List<Posted> posting(Entry.Id first) {
         return database.reading(sql -> sql.selectFrom(BOOK_ENTRY)
-                .where(BOOK_ENTRY.ID.ge(first.number()), BOOK_ENTRY.POSTING_ID.eq(first.number()))
+                .where(BOOK_ENTRY.POSTING_ID.eq(first.number()))
                 .orderBy(BOOK_ENTRY.ID)
                 .fetch(EntryRows::posted));
     }
