@@ -1,5 +1,8 @@
 package dayglass.web.api;
 
+import dayglass.base.Id;
+import dayglass.base.Stored;
+import dayglass.base.VersionedCollection;
 import dayglass.web.error.ProblemKind;
 import dayglass.web.error.Refusal;
 import dayglass.web.request.PathNumbers;
@@ -15,6 +18,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.function.LongFunction;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.eclipse.jetty.http.HttpException;
@@ -34,6 +38,21 @@ public final class Requests {
         return PathNumbers.in(ctx, "id")
                 .orElseThrow(() -> new Refusal(
                         ProblemKind.NOT_FOUND, "Ids are whole numbers from 1 on, and this address has another."));
+    }
+
+    /**
+     * The thing that the number in the address names.
+     *
+     * @param noun for the refusal where there is none: {@code job}
+     */
+    public static <I extends Id, T> Stored<I, T> find(
+            Context ctx, VersionedCollection<I, T> all, LongFunction<I> idOf, String noun) {
+        I id = idOf.apply(pathId(ctx));
+        return all.find(id).orElseThrow(() -> notFound(noun, id));
+    }
+
+    static Refusal notFound(String noun, Id id) {
+        return new Refusal(ProblemKind.NOT_FOUND, "There is no " + noun + " with the id " + id.number() + ".");
     }
 
     /** The body as JSON, at most {@link JsonText#MOST_BYTES} of it whatever the headers say. */

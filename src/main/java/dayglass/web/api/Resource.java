@@ -4,7 +4,6 @@ import dayglass.base.Id;
 import dayglass.base.Outcome;
 import dayglass.base.Problem;
 import dayglass.base.Stored;
-import dayglass.web.error.ProblemKind;
 import dayglass.web.error.Refusal;
 import dayglass.wire.Json;
 import io.javalin.config.RoutesConfig;
@@ -115,12 +114,7 @@ public final class Resource<I extends Id, T> {
 
     /** The thing that the address names. */
     public Stored<I, T> find(Context ctx) {
-        I id = form.idOf().apply(Requests.pathId(ctx));
-        return form.all().find(id).orElseThrow(() -> notFound(id));
-    }
-
-    private Refusal notFound(I id) {
-        return new Refusal(ProblemKind.NOT_FOUND, "There is no " + form.noun() + " with the id " + id.number() + ".");
+        return Requests.find(ctx, form.all(), form.idOf(), form.noun());
     }
 
     private void requireMatch(IfMatch ifMatch, Stored<I, T> current) {
@@ -137,7 +131,7 @@ public final class Resource<I extends Id, T> {
     private <R> R done(Outcome<R> outcome, I id) {
         return outcome.fold(value -> value, problem -> {
             if (problem.code() == Problem.Code.STALE) {
-                throw form.all().find(id).map(this::stale).orElseGet(() -> notFound(id));
+                throw form.all().find(id).map(this::stale).orElseGet(() -> Requests.notFound(form.noun(), id));
             }
             throw Refusal.of(problem);
         });

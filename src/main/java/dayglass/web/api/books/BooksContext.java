@@ -6,8 +6,6 @@ import dayglass.books.post.Books;
 import dayglass.house.HouseSettings;
 import dayglass.job.Job;
 import dayglass.web.api.Requests;
-import dayglass.web.error.ProblemKind;
-import dayglass.web.error.Refusal;
 import io.javalin.http.Context;
 import io.javalin.http.Handler;
 import java.time.ZoneId;
@@ -21,12 +19,7 @@ import java.util.function.UnaryOperator;
 public record BooksContext(Books books, HouseSettings settings, UnaryOperator<Handler> once) {
     /** The job in the address. */
     Stored<Job.Id, Job> job(Context ctx) {
-        Job.Id id = new Job.Id(Requests.pathId(ctx));
-        return books.house()
-                .jobs()
-                .find(id)
-                .orElseThrow(
-                        () -> new Refusal(ProblemKind.NOT_FOUND, "There is no job with the id " + id.number() + "."));
+        return Requests.find(ctx, books.house().jobs(), Job.Id::new, "job");
     }
 
     Currency base(Job.Id job) {

@@ -10,7 +10,6 @@ import dayglass.shelf.BriefJson;
 import dayglass.web.api.IfMatch;
 import dayglass.web.api.Replies;
 import dayglass.web.api.Requests;
-import dayglass.web.error.ProblemKind;
 import dayglass.web.error.Refusal;
 import dayglass.wire.Json;
 import io.javalin.config.RoutesConfig;
@@ -35,11 +34,7 @@ public final class BriefApi {
     }
 
     private Job.Id job(Context ctx) {
-        Job.Id id = new Job.Id(Requests.pathId(ctx));
-        return jobs.find(id)
-                .map(Stored::id)
-                .orElseThrow(
-                        () -> new Refusal(ProblemKind.NOT_FOUND, "There is no job with the id " + id.number() + "."));
+        return Requests.find(ctx, jobs, Job.Id::new, "job").id();
     }
 
     private void read(Context ctx) {

@@ -10,8 +10,6 @@ import dayglass.web.api.Replies;
 import dayglass.web.api.Representation;
 import dayglass.web.api.Requests;
 import dayglass.web.api.Resource;
-import dayglass.web.error.ProblemKind;
-import dayglass.web.error.Refusal;
 import dayglass.wire.Json;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -34,10 +32,7 @@ public final class WayApi {
 
     private void ofJob(Context ctx) {
         Requests.onlyParameters(ctx);
-        Job.Id job = new Job.Id(Requests.pathId(ctx));
-        if (jobs.find(job).isEmpty()) {
-            throw new Refusal(ProblemKind.NOT_FOUND, "There is no job with the id " + job.number() + ".");
-        }
+        Job.Id job = Requests.find(ctx, jobs, Job.Id::new, "job").id();
         Replies.json(
                 ctx,
                 Json.object()
