@@ -79,6 +79,7 @@ class ArchitectureTest {
                 new Row("sqlStaysInStorage", HouseRules::sqlStaysInStorage, "SpeaksSql", ""),
                 new Row("javalinStaysInTheWeb", HouseRules::javalinStaysInTheWeb, "SpeaksHttp", ""),
                 new Row("fileFormatsStayInSheet", HouseRules::fileFormatsStayInSheet, "WritesSheets", ""),
+                new Row("paperAloneKnowsHowToPrint", HouseRules::paperAloneKnowsHowToPrint, "PrintsPapers", ""),
                 new Row(
                         "booksWriteToStreamsNotPaths",
                         HouseRules::booksWriteToStreamsNotPaths,

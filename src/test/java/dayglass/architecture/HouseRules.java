@@ -166,6 +166,17 @@ final class HouseRules {
                 .because("one package reads and writes tables as files");
     }
 
+    ArchRule paperAloneKnowsHowToPrint() {
+        return noClasses()
+                .that()
+                .resideInAPackage(root + "..")
+                .and(resideOutsideOfPackages(within(List.of("paper"))))
+                .should()
+                .dependOnClassesThat()
+                .resideInAnyPackage("com.openhtmltopdf..", "org.apache.pdfbox..", "org.apache.batik..")
+                .because("one package prints");
+    }
+
     ArchRule booksWriteToStreamsNotPaths() {
         return noClasses()
                 .that()

@@ -6,6 +6,7 @@ import dayglass.house.HouseSettings;
 import dayglass.inventory.LensSet;
 import dayglass.inventory.Shelf;
 import dayglass.inventory.Unit;
+import dayglass.paper.PaperSize;
 import dayglass.web.page.Html;
 import dayglass.web.page.Requests;
 import io.javalin.config.RoutesConfig;
@@ -52,7 +53,7 @@ public final class LabelPages {
             String paper = text(ctx, "paper");
             return new Asked(
                     Symbol.Kind.of(kind).orElse(Symbol.Kind.QR).word(),
-                    Paper.of(paper).orElse(Paper.A4).word(),
+                    PaperSize.of(paper).orElse(PaperSize.A4).word(),
                     number(ctx, "columns", 3, new Bounds(1, 8)),
                     number(ctx, "rows", 8, new Bounds(1, 20)),
                     number(ctx, "margin", 5, new Bounds(0, 30)),
@@ -76,7 +77,7 @@ public final class LabelPages {
         LabelSheets.Layout layout() {
             int places = columns * rows;
             return new LabelSheets.Layout(
-                    Paper.of(paper).orElseThrow(), columns, rows, margin, Math.min(used, places - 1));
+                    PaperSize.of(paper).orElseThrow(), columns, rows, margin, Math.min(used, places - 1));
         }
     }
 
@@ -112,7 +113,10 @@ public final class LabelPages {
                                 Arrays.stream(Symbol.Kind.values())
                                         .map(Symbol.Kind::word)
                                         .toList(),
-                        "papers", Arrays.stream(Paper.values()).map(Paper::word).toList(),
+                        "papers",
+                                Arrays.stream(PaperSize.values())
+                                        .map(PaperSize::word)
+                                        .toList(),
                         "sheets", sheets.sheets(),
                         "impossible", sheets.impossible(),
                         "tooFine", sheets.tooFine()));

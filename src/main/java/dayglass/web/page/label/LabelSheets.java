@@ -1,5 +1,6 @@
 package dayglass.web.page.label;
 
+import dayglass.paper.PaperSize;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -31,7 +32,7 @@ public record LabelSheets(Layout layout, Symbol.Kind kind, List<Text> labels) {
      * @param marginMm on each side of the sheet
      * @param used how many places of the first sheet are taken already
      */
-    public record Layout(Paper paper, int columns, int rows, int marginMm, int used) {
+    public record Layout(PaperSize paper, int columns, int rows, int marginMm, int used) {
         double widthMm() {
             return (paper.widthMm() - 2 * marginMm) / columns;
         }

@@ -3,6 +3,7 @@ package dayglass.web.page.label;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dayglass.paper.PaperSize;
 import java.util.List;
 import java.util.stream.IntStream;
 import net.jqwik.api.ForAll;
@@ -24,7 +25,7 @@ class LabelSheetsTest {
 
     @Test
     void placesThatAreUsedAreLeftFree() {
-        LabelSheets.Layout layout = new LabelSheets.Layout(Paper.A4, 3, 8, 0, 23);
+        LabelSheets.Layout layout = new LabelSheets.Layout(PaperSize.A4, 3, 8, 0, 23);
         List<LabelSheets.Sheet> sheets = sheets(layout, Symbol.Kind.QR, 2).sheets();
         assertEquals(2, sheets.size());
         assertEquals("140.00", sheets.get(0).labels().get(0).outline().x());
@@ -35,7 +36,7 @@ class LabelSheetsTest {
     @Test
     void aTagThatNoSymbolHoldsTakesNoPlaceAndIsNamed() {
         LabelSheets sheets = new LabelSheets(
-                new LabelSheets.Layout(Paper.LETTER, 3, 10, 5, 0),
+                new LabelSheets.Layout(PaperSize.LETTER, 3, 10, 5, 0),
                 Symbol.Kind.CODE_128,
                 List.of(new LabelSheets.Text("Größe-50", "", ""), new LabelSheets.Text("DG-1", "", "")));
         assertEquals(List.of("Größe-50"), sheets.impossible());
@@ -45,8 +46,8 @@ class LabelSheetsTest {
     @Test
     void linesTooFineForScannersAreNamed() {
         List<LabelSheets.Text> text = List.of(new LabelSheets.Text("COAST-85-0377", "", ""));
-        LabelSheets.Layout narrow = new LabelSheets.Layout(Paper.A4, 8, 20, 5, 0);
-        LabelSheets.Layout wide = new LabelSheets.Layout(Paper.A4, 3, 8, 5, 0);
+        LabelSheets.Layout narrow = new LabelSheets.Layout(PaperSize.A4, 8, 20, 5, 0);
+        LabelSheets.Layout wide = new LabelSheets.Layout(PaperSize.A4, 3, 8, 5, 0);
         assertEquals(List.of("COAST-85-0377"), new LabelSheets(narrow, Symbol.Kind.CODE_128, text).tooFine());
         assertEquals(List.of(), new LabelSheets(wide, Symbol.Kind.CODE_128, text).tooFine());
     }
@@ -59,7 +60,7 @@ class LabelSheetsTest {
             @ForAll @IntRange(max = 30) int margin,
             @ForAll @IntRange(min = 1, max = 60) int count,
             @ForAll Symbol.Kind kind) {
-        LabelSheets.Layout layout = new LabelSheets.Layout(Paper.LETTER, columns, rows, margin, 0);
+        LabelSheets.Layout layout = new LabelSheets.Layout(PaperSize.LETTER, columns, rows, margin, 0);
         int placed = 0;
         for (LabelSheets.Sheet sheet : sheets(layout, kind, count).sheets()) {
             for (LabelSheets.Label label : sheet.labels()) {

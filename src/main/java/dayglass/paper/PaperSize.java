@@ -1,10 +1,10 @@
-package dayglass.web.page.label;
+package dayglass.paper;
 
 import java.util.Arrays;
 import java.util.Optional;
 
 /** A sheet that a printer takes; ISO 216 for A4, ANSI/ASME Y14.1 for Letter (A). */
-public enum Paper {
+public enum PaperSize {
     A4("A4", 210, 297),
     LETTER("Letter", 215.9, 279.4);
 
@@ -12,7 +12,7 @@ public enum Paper {
     private final double widthMm;
     private final double heightMm;
 
-    Paper(String word, double widthMm, double heightMm) {
+    PaperSize(String word, double widthMm, double heightMm) {
         this.word = word;
         this.widthMm = widthMm;
         this.heightMm = heightMm;
@@ -30,7 +30,7 @@ public enum Paper {
         return heightMm;
     }
 
-    static Optional<Paper> of(String word) {
+    public static Optional<PaperSize> of(String word) {
         return Arrays.stream(values()).filter(paper -> paper.word.equals(word)).findFirst();
     }
 }
