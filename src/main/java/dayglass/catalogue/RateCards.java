@@ -11,6 +11,16 @@ public interface RateCards extends VersionedCollection<RateCard.Id, RateCard> {
     /** The cards of this supplier and name, the earliest first. */
     List<Stored<RateCard.Id, RateCard>> succession(Supplier.Id supplier, String name);
 
+    /** Of every card of a supplier that is not succeeded yet on a day: those in force, one a name. */
+    default List<Stored<RateCard.Id, RateCard>> inForce(Supplier.Id supplier, LocalDate day) {
+        return list(Optional.empty(), Integer.MAX_VALUE).stream()
+                .filter(card -> card.facts().supplier().equals(supplier))
+                .filter(card -> inForce(card.facts(), day)
+                        .filter(now -> now.id().equals(card.id()))
+                        .isPresent())
+                .toList();
+    }
+
     /** Of the cards that succeed each other, the one in force on a day: the latest that begins by then. */
     default Optional<Stored<RateCard.Id, RateCard>> inForce(RateCard card, LocalDate day) {
         return succession(card.supplier(), card.name()).stream()

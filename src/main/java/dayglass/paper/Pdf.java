@@ -18,7 +18,7 @@ import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 
 /**
  * Prints a page as PDF. The page is XHTML; the house's style for paper (`paper.css`: fonts, tables, page numbers at the
- * foot) is laid under its own. Inline SVG is drawn as lines and text; pictures are `data:` addresses.
+ * foot) is laid under its own. Inline SVG that names its namespace is drawn; pictures are `data:` addresses.
  */
 public final class Pdf {
     private static final String FONT = "paper-font";

@@ -70,7 +70,7 @@ public final class ResolveJob {
             String origin = "rate card \"" + card.name() + "\" of " + nameOf(card.supplier());
             Supplier supplier = get(sources.suppliers(), card.supplier());
             List<Rate> rates = card.rates().stream()
-                    .filter(rate -> gathering.wants(rate.code()))
+                    .filter(rate -> !rate.covers().isEmpty() && gathering.wants(rate.code()))
                     .toList();
             Optional<Problem> problem =
                     rates.isEmpty() ? Optional.empty() : otherCurrency(job, card.currency(), origin);

@@ -14,6 +14,7 @@ import dayglass.job.Job;
 import dayglass.job.Way;
 import dayglass.shelf.BriefJson;
 import dayglass.shelf.LensModelJson;
+import dayglass.shelf.RateJson;
 import dayglass.shelf.UnitJson;
 import dayglass.shelf.WayJson;
 import dayglass.wire.Fields;
@@ -27,7 +28,6 @@ import dayglass.wire.costing.CoversReader;
 import dayglass.wire.costing.NeedsReader;
 import dayglass.wire.costing.OptionWriter;
 import dayglass.wire.costing.PurchaseReader;
-import dayglass.wire.costing.RentalReader;
 import dayglass.wire.costing.ScheduleReader;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -42,13 +42,11 @@ public final class FactsJson {
     private FactsJson() {}
 
     public static String rates(List<Rate> rates) {
-        return JsonPrint.pretty(Json.list(rates.stream()
-                .map(rate -> OptionWriter.rate(rate.from(LEFT_OUT)))
-                .toList()));
+        return JsonPrint.pretty(Json.list(rates.stream().map(RateJson::write).toList()));
     }
 
     public static List<Rate> rates(String json, Currency currency) {
-        return read(Readers.list(RentalReader.rate(currency, LEFT_OUT.name()).map(Rate::of)), json);
+        return read(Readers.list(RateJson.reader(currency)), json);
     }
 
     public static String offer(Offer offer) {

@@ -29,13 +29,20 @@ public final class JooqSuppliers extends VersionedTable<Supplier.Id, Supplier, S
     }
 
     @Override
+    public Optional<Stored<Supplier.Id, Supplier>> house() {
+        return database.reading(
+                sql -> sql.selectFrom(SUPPLIER).where(SUPPLIER.IS_HOUSE.eq(1)).fetchOptional(row -> stored(sql, row)));
+    }
+
+    @Override
     protected void fill(SupplierRecord row, Supplier facts) {
         row.setName(facts.name());
+        row.setIsHouse(facts.house() ? 1 : 0);
     }
 
     @Override
     protected Supplier facts(DSLContext sql, SupplierRecord row) {
-        return new Supplier(row.getName());
+        return new Supplier(row.getName(), row.getIsHouse() == 1);
     }
 
     @Override
@@ -44,7 +51,13 @@ public final class JooqSuppliers extends VersionedTable<Supplier.Id, Supplier, S
                 .filter(other -> !self.equals(Optional.of(other.id())))
                 .map(other -> new Problem(
                         Problem.Code.ALREADY_THERE,
-                        "Supplier " + other.id().number() + " already has the name " + facts.name() + "."));
+                        "Supplier " + other.id().number() + " already has the name " + facts.name() + "."))
+                .or(() -> house()
+                        .filter(other -> facts.house() && !self.equals(Optional.of(other.id())))
+                        .map(other -> new Problem(
+                                Problem.Code.ALREADY_THERE,
+                                "Supplier " + other.id().number() + ", " + other.facts().name()
+                                        + ", is this house already.")));
     }
 
     @Override

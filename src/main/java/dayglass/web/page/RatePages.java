@@ -6,12 +6,10 @@ import dayglass.base.Problem;
 import dayglass.base.Stored;
 import dayglass.catalogue.Rate;
 import dayglass.catalogue.RateCard;
-import dayglass.catalogue.Supplier;
+import dayglass.shelf.RateJson;
 import dayglass.web.error.Refusal;
 import dayglass.web.page.form.Form;
 import dayglass.web.page.form.FormJson;
-import dayglass.wire.costing.OptionWriter;
-import dayglass.wire.costing.RentalReader;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.ArrayList;
@@ -51,8 +49,7 @@ final class RatePages {
         int at = place(ctx, card.facts());
         Form form = at == card.facts().rates().size()
                 ? Form.EMPTY
-                : FormJson.form(OptionWriter.rate(
-                        card.facts().rates().get(at).from(new Supplier(cards.supplier(card.facts())))));
+                : FormJson.form(RateJson.write(card.facts().rates().get(at)));
         return form.with("version", String.valueOf(card.version()));
     }
 
@@ -81,9 +78,9 @@ final class RatePages {
     private void keepRate(Context ctx) {
         Stored<RateCard.Id, RateCard> card = cards.find(ctx);
         Form form = FormJson.compact(Requests.form(ctx));
-        FormJson.read(form, RentalReader.rate(card.facts().currency(), cards.supplier(card.facts())))
+        FormJson.read(form, RateJson.reader(card.facts().currency()))
                 .fold(
-                        option -> changed(card, place(ctx, card.facts()), Rate.of(option), Requests.version(form)),
+                        rate -> changed(card, place(ctx, card.facts()), rate, Requests.version(form)),
                         faults -> Outcome.<Stored<RateCard.Id, RateCard>>refused(Problem.faulty(faults)))
                 .fold(
                         kept -> {

@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 
 /** Options as the request writes them; what equals its default is left out, so that equal options read alike. */
@@ -26,9 +27,11 @@ public final class OptionWriter {
         return rental(rental, Json.object().put("id", rental.id()).put("supplier", rental.supplier()));
     }
 
-    /** A rate of a card: the same without the supplier. */
-    public static Json rate(Question.Rental rental) {
-        return rental(rental, Json.object().put("id", rental.id()));
+    /** A rate of a card: the same without the supplier, and with members of its own. */
+    public static Json rate(Question.Rental rental, Consumer<Json.Members> own) {
+        Json.Members members = Json.object().put("id", rental.id());
+        own.accept(members);
+        return rental(rental, members);
     }
 
     /** A purchase option with its supplier. */
@@ -78,7 +81,9 @@ public final class OptionWriter {
 
     private static Json rental(Question.Rental rental, Json.Members members) {
         RentalTerms terms = rental.terms();
-        members.put("covers", covers(rental.covers()));
+        if (!rental.covers().isEmpty()) {
+            members.put("covers", covers(rental.covers()));
+        }
         putCopies(members, rental.copies());
         members.put(
                 "blocks",

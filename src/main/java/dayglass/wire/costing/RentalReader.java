@@ -21,6 +21,9 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BiFunction;
+import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.function.Supplier;
 
 /** Something that can be rented, with the terms of its rate. */
@@ -44,14 +47,31 @@ public final class RentalReader {
     /** A rental option of a request; its key is its id. */
     static Reader<Part<String, Question.Rental>> option(Read<Currency> currency) {
         RentalReader reader = new RentalReader(currency);
-        return Fields.object(fields -> reader.rental(fields, fields.required("supplier", Readers.name())));
+        return Fields.object(fields -> reader.rental(fields, fields.required("supplier", Readers.name()), true));
     }
 
     /** A rate of a supplier's card: a rental option without its supplier. */
     public static Reader<Question.Rental> rate(Currency currency, String supplier) {
         RentalReader reader = new RentalReader(Read.good(currency));
         return Fields.object(
-                fields -> reader.rental(fields, Read.good(supplier)).get().value());
+                fields -> reader.rental(fields, Read.good(supplier), true).get().value());
+    }
+
+    /**
+     * A rate with members of its own, which are read before the others.
+     *
+     * @param coversNeeded whether a rate that covers no slot is refused, by what the own members say
+     */
+    public static <M, T> Reader<T> rate(
+            Currency currency, Function<Fields, Read<M>> own, Predicate<Read<M>> coversNeeded, BiFunction<Question.Rental, M, T> whole) {
+        RentalReader reader = new RentalReader(Read.good(currency));
+        return Fields.object(fields -> {
+            Read<M> members = own.apply(fields);
+            Read<Question.Rental> rental = reader.rental(fields, Read.good(""), coversNeeded.test(members))
+                    .get()
+                    .value();
+            return rental.map(read -> whole.apply(read, members.get()));
+        });
     }
 
     /** The terms alone, of something that no job names. */
@@ -63,9 +83,12 @@ public final class RentalReader {
         });
     }
 
-    private Read<Part<String, Question.Rental>> rental(Fields fields, Read<String> supplier) {
+    private Read<Part<String, Question.Rental>> rental(
+            Fields fields, Read<String> supplier, boolean coversNeeded) {
         Read<String> id = fields.required("id", Readers.name());
-        Read<Map<String, Integer>> covers = fields.required("covers", CoversReader.covers());
+        Read<Map<String, Integer>> covers = coversNeeded
+                ? fields.required("covers", CoversReader.covers())
+                : fields.optional("covers", CoversReader.covers(), Map.of());
         Read<Integer> copies = fields.optional("copies", Readers.whole(1, MOST_COPIES), 1);
         Supplier<RentalTerms> terms = terms(fields);
         Read<List<DateRange>> available = fields.optional("available", SpanReader.spans(), List.of());

@@ -5,6 +5,7 @@ import dayglass.catalogue.Rate;
 import dayglass.catalogue.RateCard;
 import dayglass.catalogue.RateCards;
 import dayglass.catalogue.Supplier;
+import dayglass.shelf.RateJson;
 import dayglass.web.api.Representation;
 import dayglass.web.api.Resource;
 import dayglass.wire.Decimals;
@@ -15,8 +16,6 @@ import dayglass.wire.Place;
 import dayglass.wire.Read;
 import dayglass.wire.Reader;
 import dayglass.wire.Readers;
-import dayglass.wire.costing.OptionWriter;
-import dayglass.wire.costing.RentalReader;
 import java.time.LocalDate;
 import java.util.HashSet;
 import java.util.List;
@@ -24,8 +23,6 @@ import java.util.Set;
 
 /** {@code /api/rate-cards}. */
 public final class RateCardApi {
-    private static final Supplier LEFT_OUT = new Supplier("left out");
-
     private RateCardApi() {}
 
     public static Resource<RateCard.Id, RateCard> of(RateCards cards) {
@@ -53,7 +50,7 @@ public final class RateCardApi {
             return (json, place) -> Read.bad();
         }
         Reader<List<Rate>> rates =
-                Readers.list(RentalReader.rate(currency.get(), LEFT_OUT.name()).map(Rate::of));
+                Readers.list(RateJson.reader(currency.get()));
         return (json, place) -> {
             Read<List<Rate>> read = rates.read(json, place);
             read.found().ifPresent(found -> requireDistinct(found, json, place));
@@ -79,8 +76,6 @@ public final class RateCardApi {
                 .put("effectiveFrom", card.effectiveFrom().toString())
                 .put(
                         "rates",
-                        Json.list(card.rates().stream()
-                                .map(rate -> OptionWriter.rate(rate.from(LEFT_OUT)))
-                                .toList()));
+                        Json.list(card.rates().stream().map(RateJson::write).toList()));
     }
 }

@@ -5,6 +5,7 @@ import dayglass.catalogue.Suppliers;
 import dayglass.web.api.Representation;
 import dayglass.web.api.Resource;
 import dayglass.wire.Fields;
+import dayglass.wire.Json;
 import dayglass.wire.Read;
 import dayglass.wire.Readers;
 
@@ -19,11 +20,19 @@ public final class SupplierApi {
                 suppliers,
                 Supplier.Id::new,
                 Fields.object(SupplierApi::read),
-                (members, supplier) -> members.put("name", supplier.name())));
+                SupplierApi::write));
     }
 
     private static Read<Supplier> read(Fields fields) {
         Read<String> name = fields.required("name", Readers.name());
-        return fields.build(() -> new Supplier(name.get()));
+        Read<Boolean> house = fields.optional("house", Readers.yesOrNo(), false);
+        return fields.build(() -> new Supplier(name.get(), house.get()));
+    }
+
+    private static void write(Json.Members members, Supplier supplier) {
+        members.put("name", supplier.name());
+        if (supplier.house()) {
+            members.put("house", true);
+        }
     }
 }

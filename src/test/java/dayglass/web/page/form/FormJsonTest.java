@@ -56,7 +56,7 @@ class FormJsonTest {
         Question question = example(name);
         LocalDate first = question.schedule().horizon().from();
         for (Question.Rental rental : question.rentals()) {
-            Json json = throughAForm(OptionWriter.rate(rental));
+            Json json = throughAForm(OptionWriter.rate(rental, own -> {}));
             assertEquals(
                     rental,
                     good(RentalReader.rate(question.currency(), rental.supplier())
