@@ -7,6 +7,9 @@ import dayglass.catalogue.Rate;
 import dayglass.catalogue.Supplier;
 import dayglass.cost.Schedule;
 import dayglass.cost.plan.Question;
+import dayglass.desk.DeskRules;
+import dayglass.desk.quote.Quote;
+import dayglass.desk.rental.Rental;
 import dayglass.inventory.LensSet;
 import dayglass.inventory.Unit;
 import dayglass.job.Brief;
@@ -17,6 +20,9 @@ import dayglass.shelf.LensModelJson;
 import dayglass.shelf.RateJson;
 import dayglass.shelf.UnitJson;
 import dayglass.shelf.WayJson;
+import dayglass.shelf.desk.DeskRulesJson;
+import dayglass.shelf.desk.QuoteJson;
+import dayglass.shelf.desk.RentalJson;
 import dayglass.wire.Fields;
 import dayglass.wire.Json;
 import dayglass.wire.JsonPrint;
@@ -90,6 +96,30 @@ public final class FactsJson {
 
     public static Way way(String json, Job.Id job) {
         return read(WayJson.reader(job), json);
+    }
+
+    public static String deskRules(DeskRules rules) {
+        return JsonPrint.pretty(DeskRulesJson.write(rules));
+    }
+
+    public static DeskRules deskRules(String json) {
+        return read(DeskRulesJson.reader(), json);
+    }
+
+    public static String quote(Quote quote) {
+        return JsonPrint.pretty(QuoteJson.write(quote));
+    }
+
+    public static Quote quote(String json) {
+        return read(QuoteJson.reader(), json);
+    }
+
+    public static String rental(Rental rental) {
+        return JsonPrint.pretty(RentalJson.write(rental));
+    }
+
+    public static Rental rental(String json) {
+        return read(RentalJson.reader(), json);
     }
 
     /** What a set covers by itself; its members lie in rows of their own. */

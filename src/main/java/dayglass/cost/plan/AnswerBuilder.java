@@ -37,6 +37,13 @@ final class AnswerBuilder {
                 new Explainer(resolved, plan, stop).explain(service, shown));
     }
 
+    /** The periods of the plan by first day. */
+    static List<Choice.Rent> periods(Resolved resolved, Plan plan) {
+        return rented(resolved, plan).stream()
+                .map(taken -> (Choice.Rent) taken.choice())
+                .toList();
+    }
+
     private static List<Taken> rented(Resolved resolved, Plan plan) {
         List<Taken> rented = new ArrayList<>();
         for (Rental rental : resolved.rentals) {

@@ -37,6 +37,22 @@ public final class LeastCost {
     }
 
     /**
+     * The rental periods of the cheapest plan, without comparison or explanation.
+     *
+     * @return empty where no plan exists or none was found in time
+     */
+    public static Optional<List<Choice.Rent>> periods(Question question, StopSignal stop) {
+        Resolved resolved = Resolved.of(question);
+        if (!resolved.coverable()) {
+            return Optional.empty();
+        }
+        PlanSearch search = new PlanSearch(resolved);
+        search.begin(stop);
+        search.run(stop, Long.MAX_VALUE);
+        return search.plan().map(plan -> AnswerBuilder.periods(resolved, plan));
+    }
+
+    /**
      * Finds the cheapest plan, the comparison and the explanation.
      *
      * @param stop when it says so, the best plan found and its true bound are returned

@@ -174,6 +174,27 @@ public final class PeriodPricing {
         return new RentalCharge(blocks, hire, discount, raised, terms.perTrip(), all.addOns(), all.total());
     }
 
+    /**
+     * The same charge with something taken off the hire by agreement, and the add-ons worked out anew.
+     *
+     * @param off not more than the hire comes to
+     */
+    public RentalCharge reduced(RentalCharge charge, Money off) {
+        Money net = charge.hire().minus(charge.discount()).plus(charge.raisedToMinimum()).minus(off);
+        if (net.signum() < 0 || off.signum() < 0) {
+            throw new IllegalArgumentException("no more than the hire can be taken off");
+        }
+        WithAddOns all = withAddOns(net);
+        return new RentalCharge(
+                charge.blocks(),
+                charge.hire(),
+                charge.discount().plus(off),
+                charge.raisedToMinimum(),
+                charge.trip(),
+                all.addOns(),
+                all.total());
+    }
+
     private Money total(Money hire, int length) {
         Money net = hire.minus(discount(hire, length));
         return withAddOns(net.compareTo(terms.minimumCharge()) < 0 ? terms.minimumCharge() : net)

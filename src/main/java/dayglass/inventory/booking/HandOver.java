@@ -171,6 +171,14 @@ public final class HandOver {
         });
     }
 
+    /** Takes back that it was handed over: it never left. */
+    public Outcome<Stored<Occupation.Id, Occupation>> undo(Stored<Occupation.Id, Occupation> based) {
+        return based.facts().handling().isOut()
+                ? occupations.change(new Stored<>(
+                        based.id(), based.version(), based.facts().handled(Handling.NOT_YET)))
+                : Outcome.refused(Problem.Code.CANNOT_BE_DONE, "It is not out on this booking.");
+    }
+
     /** Whole seconds are kept; a part of one would make a unit come back later than it left, and yet at once. */
     private static Instant whole(Instant moment) {
         return moment.truncatedTo(ChronoUnit.SECONDS);

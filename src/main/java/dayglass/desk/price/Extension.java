@@ -1,0 +1,78 @@
+package dayglass.desk.price;
+
+import dayglass.base.DateRange;
+import dayglass.base.Money;
+import dayglass.cost.DayUse;
+import dayglass.cost.Schedule;
+import dayglass.cost.rental.PeriodPricing;
+import dayglass.cost.rental.RentalCharge;
+import dayglass.cost.rental.RentalTerms;
+import dayglass.desk.DeskRules;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What more days cost of a line that is out already: the whole time priced as one rental, or the added days by
+ * themselves, whichever is less for the customer.
+ */
+public final class Extension {
+    private Extension() {}
+
+    /**
+     * The cost of keeping a line.
+     *
+     * @param charge what is to be paid on top; below nothing where the longer rental costs less than what was promised
+     * @param asOne whether it is the whole time priced as one rental
+     */
+    public record Cost(Money charge, boolean asOne) {}
+
+    /**
+     * Prices more days, each for shooting, by the very rate of the line.
+     *
+     * @param last the last day of use now, after that of the line
+     * @return empty where the rate's blocks cannot be laid over the days
+     */
+    public static Optional<Cost> of(PricedLine line, PackageAsked asked, LocalDate last, DeskRules rules) {
+        DateRange added = DateRange.inclusive(line.dates().until(), last);
+        List<Schedule.Span> spans = new ArrayList<>();
+        for (Schedule.Span span : asked.schedule().spans()) {
+            if (span.dates().from().isBefore(added.from())) {
+                LocalDate until = span.dates().until().isAfter(added.from())
+                        ? added.from()
+                        : span.dates().until();
+                spans.add(new Schedule.Span(new DateRange(span.dates().from(), until), span.use()));
+            }
+        }
+        spans.add(new Schedule.Span(added, DayUse.SHOOT));
+        Schedule schedule = new Schedule(spans);
+        Optional<Money> whole = price(line, asked, schedule, DateRange.inclusive(line.dates().from(), last), rules)
+                .map(total -> total.minus(line.total()));
+        Optional<Money> alone = price(line, asked, schedule, added, rules);
+        if (whole.isPresent() && (alone.isEmpty() || whole.get().compareTo(alone.get()) <= 0)) {
+            return whole.map(charge -> new Cost(charge, true));
+        }
+        return alone.map(charge -> new Cost(charge, false));
+    }
+
+    private static Optional<Money> price(
+            PricedLine line, PackageAsked asked, Schedule schedule, DateRange dates, DeskRules rules) {
+        boolean own = line.rentedIn().isEmpty();
+        RentalTerms terms = own ? Offer.terms(line.rate(), asked.insured()) : line.rate().terms();
+        PeriodPricing pricing = new PeriodPricing(terms, schedule);
+        Optional<RentalCharge> charge =
+                pricing.charge(schedule.dayOf(dates.from()), schedule.dayOf(dates.until()) - 1);
+        return charge.map(found -> {
+            if (own) {
+                Money hire = found.hire().minus(found.discount()).plus(found.raisedToMinimum());
+                return pricing.reduced(found, line.off().of(hire)).total();
+            }
+            Money hire = found.total().plus(rules.markUp().of(found.total()));
+            Money net = hire.minus(line.off().of(hire));
+            return rules.taxes().stream()
+                    .map(tax -> tax.percent().of(net))
+                    .reduce(net, Money::plus);
+        });
+    }
+}

@@ -1,0 +1,109 @@
+package dayglass.desk.price;
+
+import dayglass.base.Currency;
+import dayglass.base.DateRange;
+import dayglass.base.Money;
+import dayglass.cost.Schedule;
+import dayglass.cost.plan.Choice;
+import dayglass.cost.plan.LeastCost;
+import dayglass.cost.plan.Question;
+import dayglass.cost.plan.StopSignal;
+import dayglass.cost.rental.RentalTerms;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Asks the engine for the least periods that serve demands. What no offer can serve is taken by a stand-in at a price
+ * that nothing real reaches, so that as little as possible is left to it, and it says what is missing.
+ */
+final class Packing {
+    private static final String STAND_IN = "missing ";
+    private static final long DEARER_THAN_ANYTHING = 1_000_000_000_000L;
+
+    private final Schedule schedule;
+    private final Currency currency;
+
+    Packing(Schedule schedule, Currency currency) {
+        this.schedule = schedule;
+        this.currency = currency;
+    }
+
+    /** The demand that a stand-in stands for. */
+    static String slotOf(String option) {
+        return option.substring(STAND_IN.length());
+    }
+
+    /** The days of a schedule inside a range, which has one of them at least. */
+    static Schedule during(Schedule schedule, DateRange dates) {
+        List<Schedule.Span> spans = new ArrayList<>();
+        for (Schedule.Span span : schedule.spans()) {
+            if (span.dates().overlaps(dates)) {
+                spans.add(new Schedule.Span(
+                        new DateRange(
+                                max(span.dates().from(), dates.from()), min(span.dates().until(), dates.until())),
+                        span.use()));
+            }
+        }
+        return new Schedule(spans);
+    }
+
+    private static java.time.LocalDate max(java.time.LocalDate one, java.time.LocalDate other) {
+        return one.isAfter(other) ? one : other;
+    }
+
+    private static java.time.LocalDate min(java.time.LocalDate one, java.time.LocalDate other) {
+        return one.isBefore(other) ? one : other;
+    }
+
+    /**
+     * The periods: of offers by the id of their options, and of stand-ins.
+     *
+     * @param stock how many there are of what offers draw on
+     */
+    List<Choice.Rent> least(
+            List<Question.Need> needs,
+            List<Demand> demands,
+            Map<String, Offer> offers,
+            Map<String, Integer> stock,
+            StopSignal stop) {
+        List<Question.Rental> rentals = new ArrayList<>();
+        offers.values().forEach(offer -> rentals.add(offer.option()));
+        demands.forEach(demand -> rentals.add(standIn(demand)));
+        Question question = new Question(
+                "package",
+                currency,
+                dayglass.base.Percent.ZERO,
+                Optional.empty(),
+                schedule,
+                needs,
+                rentals,
+                List.of(),
+                List.of(),
+                stock);
+        return LeastCost.periods(question, stop)
+                .orElseThrow(() -> new IllegalStateException("stand-ins serve whatever no offer serves"));
+    }
+
+    private Question.Rental standIn(Demand demand) {
+        Money none = Money.zero(currency);
+        RentalTerms terms = new RentalTerms(
+                List.of(new RentalTerms.Block(
+                        1, Money.ofMinor(currency, DEARER_THAN_ANYTHING), Optional.empty())),
+                Optional.empty(),
+                Map.of(),
+                List.of(),
+                none,
+                none,
+                List.of());
+        return new Question.Rental(
+                STAND_IN + demand.slot(),
+                "nobody",
+                Map.of(demand.slot(), 1),
+                demand.count(),
+                terms,
+                List.of(),
+                Map.of());
+    }
+}

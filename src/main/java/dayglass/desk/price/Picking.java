@@ -1,0 +1,71 @@
+package dayglass.desk.price;
+
+import dayglass.base.DateRange;
+import dayglass.inventory.Unit;
+import dayglass.inventory.booking.UnitState;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Picks the very units for periods of which only the model is settled, so that none goes twice on one day. */
+final class Picking {
+    private final FreeUnits free;
+    private final Map<Unit.Id, List<DateRange>> taken = new HashMap<>();
+
+    Picking(FreeUnits free) {
+        this.free = free;
+    }
+
+    /** A period and the offer that it is held by. */
+    record Period(Offer offer, DateRange dates) {}
+
+    /** The units of each period, in the order of the periods. */
+    List<List<Unit.Id>> pick(List<Period> periods) {
+        Map<Period, List<Unit.Id>> picked = new java.util.IdentityHashMap<>();
+        List<Period> open = new ArrayList<>();
+        for (Period period : periods) {
+            if (period.offer().units().isEmpty()) {
+                open.add(period);
+            } else {
+                period.offer().units().forEach(unit -> take(unit, period.dates()));
+                picked.put(period, period.offer().units());
+            }
+        }
+        open.sort(Comparator.comparing((Period period) -> period.dates().from())
+                .thenComparing(period -> -period.dates().days()));
+        if (!place(open, 0, picked)) {
+            throw new IllegalStateException("the engine promised more units than there are");
+        }
+        return periods.stream().map(picked::get).toList();
+    }
+
+    /** Units that are fixed to other days may forbid the first choice, so it is taken back where it leads nowhere. */
+    private boolean place(List<Period> open, int at, Map<Period, List<Unit.Id>> picked) {
+        if (at == open.size()) {
+            return true;
+        }
+        Period period = open.get(at);
+        for (UnitState unit : free.ofModel(period.offer().model().orElseThrow())) {
+            if (isFree(unit.unit(), period.dates())) {
+                take(unit.unit(), period.dates());
+                picked.put(period, List.of(unit.unit()));
+                if (place(open, at + 1, picked)) {
+                    return true;
+                }
+                Optional.ofNullable(taken.get(unit.unit())).ifPresent(dates -> dates.remove(period.dates()));
+            }
+        }
+        return false;
+    }
+
+    private boolean isFree(Unit.Id unit, DateRange dates) {
+        return taken.getOrDefault(unit, List.of()).stream().noneMatch(dates::overlaps);
+    }
+
+    private void take(Unit.Id unit, DateRange dates) {
+        taken.computeIfAbsent(unit, each -> new ArrayList<>()).add(dates);
+    }
+}

@@ -1,0 +1,133 @@
+package dayglass.desk.rental;
+
+import dayglass.base.Money;
+import dayglass.desk.quote.Customer;
+import dayglass.desk.quote.Promise;
+import dayglass.desk.quote.Quote;
+import dayglass.house.Person;
+import dayglass.inventory.Unit;
+import dayglass.inventory.booking.Occupation;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What follows a quote that was accepted. Whether a unit is out stands with its booking and nowhere else.
+ *
+ * @param number its own, from 1 on without gaps
+ * @param placed what is booked for it
+ * @param charges beside the price; none is taken away, a mistake is reversed by another
+ * @param ending how it ended, where it did
+ */
+public record Rental(
+        long number,
+        Quote.Id quote,
+        Customer customer,
+        Promise promise,
+        List<Placed> placed,
+        List<Charge> charges,
+        Deposit deposit,
+        Optional<Ending> ending) {
+    public Rental {
+        placed = List.copyOf(placed);
+        charges = List.copyOf(charges);
+    }
+
+    /** The id of a rental. */
+    public record Id(long number) implements dayglass.base.Id {}
+
+    /**
+     * A unit that is booked for it.
+     *
+     * @param line the priced line, from 0
+     * @param replaced another unit went in its place
+     */
+    public record Placed(
+            int line,
+            Unit.Id unit,
+            Occupation.Id booking,
+            boolean replaced,
+            Optional<Check> out,
+            Optional<Check> back) {
+        Placed handedOver(Check check) {
+            return new Placed(line, unit, booking, replaced, Optional.of(check), back);
+        }
+
+        Placed takenBack(Check check) {
+            return new Placed(line, unit, booking, replaced, out, Optional.of(check));
+        }
+
+        Placed notHandedOver() {
+            return new Placed(line, unit, booking, replaced, Optional.empty(), back);
+        }
+
+        Placed gaveWay() {
+            return new Placed(line, unit, booking, true, out, back);
+        }
+    }
+
+    /**
+     * What was seen when it left or came back.
+     *
+     * @param accessories those that were there
+     * @param condition in words; empty for nothing to remark
+     */
+    public record Check(List<String> accessories, String condition, Person.Id by, Instant at) {
+        public Check {
+            accessories = List.copyOf(accessories);
+        }
+    }
+
+    /**
+     * The deposit: taken = kept + returned once it is settled.
+     *
+     * @param taken what the customer left
+     */
+    public record Deposit(Money taken, Money kept, Money returned) {}
+
+    /**
+     * How it ended.
+     *
+     * @param cancelled it was cancelled, not let
+     * @param invoice the number of the invoice, from 1 on without gaps; empty where nothing is owed
+     */
+    public record Ending(boolean cancelled, Optional<Long> invoice, Person.Id by, Instant at) {}
+
+    /** What is owed in all: the price unless it was cancelled, and the charges. */
+    public Money owed() {
+        Money zero = Money.zero(promise.price().currency());
+        boolean cancelled = ending.filter(Ending::cancelled).isPresent();
+        return charges.stream()
+                .map(Charge::total)
+                .reduce(cancelled ? zero : promise.price().total(), Money::plus);
+    }
+
+    /** What is left to pay once the deposit was settled. */
+    public Money toPay() {
+        return owed().minus(deposit.kept());
+    }
+
+    /** The units that belong to it now. */
+    public List<Placed> standing() {
+        return placed.stream().filter(each -> !each.replaced()).toList();
+    }
+
+    Rental placing(List<Placed> units) {
+        return new Rental(number, quote, customer, promise, units, charges, deposit, ending);
+    }
+
+    Rental charging(List<Charge> more) {
+        List<Charge> all = new ArrayList<>(charges);
+        all.addAll(more);
+        return new Rental(number, quote, customer, promise, placed, all, deposit, ending);
+    }
+
+    Rental holding(Deposit now) {
+        return new Rental(number, quote, customer, promise, placed, charges, now, ending);
+    }
+
+    Rental ended(Ending how) {
+        return new Rental(number, quote, customer, promise, placed, charges, deposit, Optional.of(how));
+    }
+}

@@ -1,0 +1,315 @@
+package dayglass.desk.rental;
+
+import dayglass.base.Fault;
+import dayglass.base.Money;
+import dayglass.base.Outcome;
+import dayglass.base.Percent;
+import dayglass.base.Problem;
+import dayglass.base.Stored;
+import dayglass.desk.DeskRules;
+import dayglass.desk.KeptRules;
+import dayglass.desk.price.PackagePrice;
+import dayglass.desk.quote.Quote;
+import dayglass.desk.quote.Quotes;
+import dayglass.house.House;
+import dayglass.inventory.Shelf;
+import dayglass.inventory.Unit;
+import dayglass.inventory.booking.Occupation;
+import dayglass.inventory.booking.Whereabouts;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Confirms a quote as a rental, charges it, settles its deposit, and ends it by an invoice or a cancellation. */
+public final class RunRental {
+    private final Rentals rentals;
+    private final Quotes quotes;
+    private final Shelf shelf;
+    private final Whereabouts whereabouts;
+    private final KeptRules rules;
+
+    /** What has been promised and let. */
+    public record Papers(Quotes quotes, Rentals rentals) {}
+
+    public RunRental(Papers papers, Shelf shelf, Whereabouts whereabouts, KeptRules rules) {
+        this.rentals = papers.rentals();
+        this.quotes = papers.quotes();
+        this.shelf = shelf;
+        this.whereabouts = whereabouts;
+        this.rules = rules;
+    }
+
+    /** Books all that the quote promises, or nothing. */
+    public Outcome<Stored<Rental.Id, Rental>> confirm(Stored<Quote.Id, Quote> based) {
+        return atomically(() -> {
+            Quote quote = based.facts();
+            if (quote.decision() != Quote.Decision.OPEN) {
+                return refused("The quote was " + quote.decision().word() + " already.");
+            }
+            if (quote.expired(today())) {
+                return refused("The quote stood until " + quote.now().validUntil()
+                        + ": revise it at today's prices, then confirm that.");
+            }
+            long number = rentals.nextNumber();
+            String subject = "Rental " + number + ", " + quote.customer().name();
+            Money none = Money.zero(quote.now().price().currency());
+            String kept = subject.length() > 200 ? subject.substring(0, 200) : subject;
+            return new Booked(shelf, whereabouts, quote.now(), kept)
+                    .all()
+                    .then(placed -> rentals.add(new Rental(
+                            number,
+                            based.id(),
+                            quote.customer(),
+                            quote.now(),
+                            placed,
+                            List.of(),
+                            new Rental.Deposit(none, none, none),
+                            Optional.empty())))
+                    .then(rental -> quotes.change(new Stored<>(
+                                    based.id(), based.version(), quote.decided(Quote.Decision.ACCEPTED, "")))
+                            .map(done -> rental));
+        });
+    }
+
+    /**
+     * Charges something beside the price.
+     *
+     * @param taxed whether the taxes of the rules stand on it: damage and loss often bear none; ask whoever does the
+     *     house's taxes
+     */
+    public Outcome<Stored<Rental.Id, Rental>> charge(
+            Stored<Rental.Id, Rental> based, Charge.Kind kind, Optional<Unit.Id> unit, Said said) {
+        if (said.net().signum() <= 0 || !said.net().currency().equals(currency(based))) {
+            return Outcome.refused(Problem.faulty(
+                    List.of(new Fault("/amount", "must be above 0 and in " + currency(based)))));
+        }
+        return charging(
+                based, new Charge(kind, unit, Optional.empty(), 0, said.words(), said.net(), taxes(said), Optional.empty(),
+                        whereabouts.whoActs().now(), now()));
+    }
+
+    /** What a charge says. */
+    public record Said(String words, Money net, boolean taxed) {}
+
+    /** Takes a charge back by another, which stays beside it. */
+    public Outcome<Stored<Rental.Id, Rental>> reverse(Stored<Rental.Id, Rental> based, int at, String why) {
+        List<Charge> charges = based.facts().charges();
+        if (at < 0 || at >= charges.size()) {
+            return Outcome.refused(Problem.Code.NOT_FOUND, "The rental has no charge " + (at + 1) + ".");
+        }
+        Charge mistaken = charges.get(at);
+        boolean again = charges.stream().anyMatch(each -> each.reverses().equals(Optional.of(at)));
+        if (again || mistaken.reverses().isPresent()) {
+            return refused("It was reversed already, or takes another back itself.");
+        }
+        Money zero = Money.zero(mistaken.net().currency());
+        return charging(
+                based,
+                new Charge(
+                        mistaken.kind(),
+                        mistaken.unit(),
+                        mistaken.line(),
+                        -mistaken.days(),
+                        "Taken back: " + why,
+                        zero.minus(mistaken.net()),
+                        mistaken.taxes().stream()
+                                .map(tax -> new Charge.Tax(tax.code(), zero.minus(tax.amount())))
+                                .toList(),
+                        Optional.of(at),
+                        whereabouts.whoActs().now(),
+                        now()));
+    }
+
+    /** A unit that will not come back: it leaves the shelf as lost, and its value is charged. */
+    public Outcome<Stored<Rental.Id, Rental>> lose(Stored<Rental.Id, Rental> based, Unit.Id unit, Said said) {
+        return atomically(() -> {
+            Optional<Rental.Placed> placed = based.facts().standing().stream()
+                    .filter(each -> each.unit().equals(unit) && each.back().isEmpty())
+                    .findFirst();
+            Optional<Stored<Unit.Id, Unit>> there = shelf.units().find(unit);
+            if (placed.isEmpty() || there.isEmpty()) {
+                return refused("This unit is not out on the rental.");
+            }
+            Stored<Occupation.Id, Occupation> booking =
+                    whereabouts.occupations().find(placed.get().booking()).orElseThrow();
+            List<Rental.Placed> all = new ArrayList<>(based.facts().placed());
+            all.set(
+                    all.indexOf(placed.get()),
+                    placed.get().takenBack(new Rental.Check(List.of(), "lost", whereabouts.whoActs().now(), now())));
+            return whereabouts
+                    .handOver()
+                    .back(booking, now())
+                    .then(back -> shelf.units()
+                            .change(new Stored<>(unit, there.get().version(), lost(there.get().facts()))))
+                    .then(gone -> rentals.change(new Stored<>(
+                            based.id(), based.version(), based.facts().placing(all))))
+                    .then(kept -> charge(kept, Charge.Kind.LOSS, Optional.of(unit), said));
+        });
+    }
+
+    private Unit lost(Unit unit) {
+        return new Unit(
+                unit.tag(),
+                unit.model(),
+                unit.serial(),
+                unit.holding(),
+                unit.value(),
+                unit.papers(),
+                unit.accessories(),
+                unit.use(),
+                Optional.of(new Unit.Departure(today(), "lost", Optional.empty())));
+    }
+
+    /**
+     * Keeps what is not back yet for longer, if nothing else stands in the way.
+     *
+     * @param last the last day of use now
+     */
+    public Outcome<Stored<Rental.Id, Rental>> extend(Stored<Rental.Id, Rental> based, LocalDate last) {
+        return atomically(() -> new ExtendRental(rentals, whereabouts, rules.now().facts()).to(based, last));
+    }
+
+    /** Keeps what deposit the customer left. */
+    public Outcome<Stored<Rental.Id, Rental>> takeDeposit(Stored<Rental.Id, Rental> based, Money taken) {
+        Money zero = Money.zero(currency(based));
+        if (based.facts().ending().isPresent()) {
+            return refused("The rental has ended.");
+        }
+        if (taken.signum() < 0 || !taken.currency().equals(currency(based))) {
+            return Outcome.refused(
+                    Problem.faulty(List.of(new Fault("/amount", "must be 0 or more, in " + currency(based)))));
+        }
+        return rentals.change(new Stored<>(
+                based.id(), based.version(), based.facts().holding(new Rental.Deposit(taken, zero, zero))));
+    }
+
+    /**
+     * Ends a rental whose units are all back: settles the deposit and issues the invoice.
+     *
+     * @param keep how much of the deposit is kept towards what is owed; the rest is given back
+     */
+    public Outcome<Stored<Rental.Id, Rental>> settle(Stored<Rental.Id, Rental> based, State state, Money keep) {
+        Rental rental = based.facts();
+        boolean nothingBooked = rental.standing().isEmpty() && state == State.CONFIRMED;
+        if (state != State.BACK && !nothingBooked) {
+            return refused(
+                    state == State.OUT
+                            ? "A unit is still out: take it back, or say that it is lost."
+                            : "The rental is " + state.word() + ": only one whose units are back is settled.");
+        }
+        Money most = rental.deposit().taken().compareTo(rental.owed()) < 0
+                ? rental.deposit().taken()
+                : rental.owed();
+        if (keep.signum() < 0 || keep.compareTo(most) > 0) {
+            return Outcome.refused(Problem.faulty(List.of(new Fault(
+                    "/keep", "must be from 0 to " + most.amount() + ": no more than was left and is owed"))));
+        }
+        return atomically(() -> rentals.change(new Stored<>(
+                based.id(),
+                based.version(),
+                rental.holding(deposit(rental, keep)).ended(ending(false, Optional.of(rentals.nextInvoice()))))));
+    }
+
+    private static Rental.Deposit deposit(Rental rental, Money keep) {
+        Money taken = rental.deposit().taken();
+        return new Rental.Deposit(taken, keep, taken.minus(keep));
+    }
+
+    /** Frees the units; what it costs follows from the days of notice, by the rules. */
+    public Outcome<Stored<Rental.Id, Rental>> cancel(Stored<Rental.Id, Rental> based, State state, String why) {
+        if (state != State.CONFIRMED) {
+            return refused("The rental is " + state.word() + ": only one of which nothing went out is cancelled.");
+        }
+        return atomically(() -> {
+            Outcome<Boolean> freed = Outcome.done(true);
+            for (Rental.Placed placed : based.facts().standing()) {
+                Stored<Occupation.Id, Occupation> booking =
+                        whereabouts.occupations().find(placed.booking()).orElseThrow();
+                freed = freed.then(done ->
+                        whereabouts.bookUnits().cancel(booking).map(cancelled -> true));
+            }
+            return freed.then(done -> {
+                Rental charged = based.facts().charging(cancellation(based.facts(), why));
+                boolean owes = charged.charges().stream()
+                                .map(Charge::total)
+                                .reduce(Money.zero(currency(based)), Money::plus)
+                                .signum()
+                        > 0;
+                Rental ended = charged.ended(
+                        ending(true, owes ? Optional.of(rentals.nextInvoice()) : Optional.empty()));
+                Money kept = ended.owed().compareTo(ended.deposit().taken()) < 0
+                        ? ended.owed()
+                        : ended.deposit().taken();
+                return rentals.change(
+                        new Stored<>(based.id(), based.version(), ended.holding(deposit(ended, kept))));
+            });
+        });
+    }
+
+    /** A share of the price without its taxes; whether a cancellation is taxed, a licensed adviser knows. */
+    private List<Charge> cancellation(Rental rental, String why) {
+        PackagePrice price = rental.promise().price();
+        long days = ChronoUnit.DAYS.between(today(), price.asked().schedule().horizon().from());
+        Percent share = rules.now().facts().atNotice(days);
+        Money net = share.of(price.net());
+        return net.signum() == 0
+                ? List.of()
+                : List.of(new Charge(
+                        Charge.Kind.CANCELLATION,
+                        Optional.empty(),
+                        Optional.empty(),
+                        0,
+                        "Cancelled " + (days == 1 ? "one day" : days + " days") + " before: "
+                                + share.value().toPlainString() + " % of " + price.net()
+                                + (why.isBlank() ? "" : "; " + why),
+                        net,
+                        List.of(),
+                        Optional.empty(),
+                        whereabouts.whoActs().now(),
+                        now()));
+    }
+
+    private Rental.Ending ending(boolean cancelled, Optional<Long> invoice) {
+        return new Rental.Ending(cancelled, invoice, whereabouts.whoActs().now(), now());
+    }
+
+    private Outcome<Stored<Rental.Id, Rental>> charging(Stored<Rental.Id, Rental> based, Charge charge) {
+        return based.facts().ending().isPresent()
+                ? refused("The rental has ended, so that nothing can be charged to it any more.")
+                : rentals.change(new Stored<>(
+                        based.id(), based.version(), based.facts().charging(List.of(charge))));
+    }
+
+    private List<Charge.Tax> taxes(Said said) {
+        DeskRules now = rules.now().facts();
+        return said.taxed()
+                ? now.taxes().stream()
+                        .map(tax -> new Charge.Tax(tax.code(), tax.percent().of(said.net())))
+                        .toList()
+                : List.of();
+    }
+
+    private static dayglass.base.Currency currency(Stored<Rental.Id, Rental> rental) {
+        return rental.facts().promise().price().currency();
+    }
+
+    private Instant now() {
+        return whereabouts.clock().instant();
+    }
+
+    private LocalDate today() {
+        House house = whereabouts.settings().now().facts();
+        return LocalDate.ofInstant(now(), house.zone());
+    }
+
+    private <T> Outcome<T> atomically(java.util.function.Supplier<Outcome<T>> work) {
+        return whereabouts.around().transactions().atomically(work);
+    }
+
+    static <T> Outcome<T> refused(String detail) {
+        return Outcome.refused(Problem.Code.CANNOT_BE_DONE, detail);
+    }
+}
