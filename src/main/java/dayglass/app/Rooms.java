@@ -6,6 +6,15 @@ import dayglass.books.post.Books;
 import dayglass.books.report.CostFigures;
 import dayglass.catalogue.Cameras;
 import dayglass.catalogue.OwnMounts;
+import dayglass.desk.KeptRules;
+import dayglass.desk.price.PricePackage;
+import dayglass.desk.quote.MakeQuote;
+import dayglass.desk.quote.Quotes;
+import dayglass.desk.rental.Desk;
+import dayglass.desk.rental.LateDays;
+import dayglass.desk.rental.LetOut;
+import dayglass.desk.rental.Rentals;
+import dayglass.desk.rental.RunRental;
 import dayglass.house.Household;
 import dayglass.house.Person;
 import dayglass.house.WhoActs;
@@ -52,6 +61,9 @@ import dayglass.storage.catalogue.JooqMounts;
 import dayglass.storage.catalogue.JooqPurchaseOffers;
 import dayglass.storage.catalogue.JooqRateCards;
 import dayglass.storage.catalogue.JooqSuppliers;
+import dayglass.storage.desk.JooqDeskRules;
+import dayglass.storage.desk.JooqQuotes;
+import dayglass.storage.desk.JooqRentals;
 import dayglass.storage.house.JooqChanges;
 import dayglass.storage.house.JooqHouseSettings;
 import dayglass.storage.house.JooqKeyedAnswers;
@@ -253,6 +265,31 @@ public final class Rooms implements AutoCloseable {
                 new Books.Periods(new JooqJobCalendars(database), new JooqPeriodActs(database)),
                 new JooqInvoices(database),
                 new Books.House(jobs, household.people(), household.whoActs(), database));
+    }
+
+    /** The desk with all that it asks. */
+    public Desk desk() {
+        KeptRules rules = new JooqDeskRules(database);
+        PricePackage pricing = new PricePackage(
+                shelf, whereabouts, new PricePackage.Cards(sources.suppliers(), sources.rateCards(), rules));
+        Quotes quotes = new JooqQuotes(database);
+        Rentals rentals = new JooqRentals(database);
+        return new Desk(
+                rules,
+                pricing,
+                quotes,
+                new MakeQuote(
+                        quotes,
+                        pricing,
+                        rules,
+                        new MakeQuote.House(household.people(), household.whoActs(), database)),
+                rentals,
+                new RunRental(new RunRental.Papers(quotes, rentals), shelf, whereabouts, rules),
+                new LetOut(
+                        rentals,
+                        shelf,
+                        whereabouts,
+                        new LateDays(rentals, rules, household.settings(), household.whoActs())));
     }
 
     public CostFigures costFigures() {

@@ -15,6 +15,7 @@ import dayglass.web.api.books.ReportApi;
 import dayglass.web.api.catalogue.PurchaseOfferApi;
 import dayglass.web.api.catalogue.RateCardApi;
 import dayglass.web.api.catalogue.SupplierApi;
+import dayglass.web.api.desk.DeskApi;
 import dayglass.web.api.house.ChangeApi;
 import dayglass.web.api.house.HouseApi;
 import dayglass.web.api.house.PersonApi;
@@ -126,6 +127,7 @@ public final class ServerRoutes {
         new CostingApi(rooms.makeCosting(), rooms.runAgain(), rooms.costings()).addTo(routes);
         new CostCodesApi(rooms.jobs(), rooms.costCodes()).addTo(routes);
         books(rooms, routes);
+        DeskApi.addTo(routes, rooms.desk(), new Keyed(rooms.household().keyedAnswers())::once);
         FitApi.addTo(routes);
         new BriefApi(rooms.jobs(), rooms.briefs()).addTo(routes);
         new WayApi(rooms.jobs(), rooms.ways()).addTo(routes);

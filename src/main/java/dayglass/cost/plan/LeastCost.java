@@ -39,7 +39,8 @@ public final class LeastCost {
     /**
      * The rental periods of the cheapest plan, without comparison or explanation.
      *
-     * @return empty where no plan exists or none was found in time
+     * @param stop ends the search for a cheaper plan, not that for a first one
+     * @return empty where no plan exists
      */
     public static Optional<List<Choice.Rent>> periods(Question question, StopSignal stop) {
         Resolved resolved = Resolved.of(question);
@@ -47,7 +48,7 @@ public final class LeastCost {
             return Optional.empty();
         }
         PlanSearch search = new PlanSearch(resolved);
-        search.begin(stop);
+        search.begin(() -> false);
         search.run(stop, Long.MAX_VALUE);
         return search.plan().map(plan -> AnswerBuilder.periods(resolved, plan));
     }

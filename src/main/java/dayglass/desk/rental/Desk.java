@@ -1,0 +1,16 @@
+package dayglass.desk.rental;
+
+import dayglass.desk.KeptRules;
+import dayglass.desk.price.PricePackage;
+import dayglass.desk.quote.MakeQuote;
+import dayglass.desk.quote.Quotes;
+
+/** All that is known and done at the desk, in one hand. */
+public record Desk(
+        KeptRules rules,
+        PricePackage pricing,
+        Quotes quotes,
+        MakeQuote makeQuote,
+        Rentals rentals,
+        RunRental runRental,
+        LetOut letOut) {}
