@@ -84,6 +84,8 @@ final class DemoCommand implements Callable<Integer> {
                     rooms.household(),
                     rooms.shelf(),
                     rooms.shelfImport(),
+                    rooms.sources().suppliers(),
+                    rooms.cardTables(),
                     rooms.whereAreUnits(),
                     rooms.notebook().noteCondition(),
                     rooms.servicePlans()));

@@ -45,6 +45,7 @@ import dayglass.planning.ResolveJob;
 import dayglass.planning.RunAgain;
 import dayglass.planning.ways.CostWay;
 import dayglass.planning.ways.OptionsSheets;
+import dayglass.shelf.table.CardTables;
 import dayglass.shelf.table.ShelfImport;
 import dayglass.storage.Database;
 import dayglass.storage.Recording;
@@ -211,6 +212,10 @@ public final class Rooms implements AutoCloseable {
 
     public ShelfImport shelfImport() {
         return new ShelfImport(shelf, database, clock);
+    }
+
+    public CardTables cardTables() {
+        return new CardTables(sources.rateCards(), shelf, database);
     }
 
     public OptionSources sources() {

@@ -12,6 +12,7 @@ import dayglass.web.api.books.InvoiceApi;
 import dayglass.web.api.books.OrderApi;
 import dayglass.web.api.books.PeriodApi;
 import dayglass.web.api.books.ReportApi;
+import dayglass.web.api.catalogue.CardTableApi;
 import dayglass.web.api.catalogue.PurchaseOfferApi;
 import dayglass.web.api.catalogue.RateCardApi;
 import dayglass.web.api.catalogue.SupplierApi;
@@ -43,6 +44,8 @@ import dayglass.web.page.agenda.DueBackPage;
 import dayglass.web.page.bench.BenchPages;
 import dayglass.web.page.booking.BookingPages;
 import dayglass.web.page.books.BooksPages;
+import dayglass.web.page.desk.DeskPages;
+import dayglass.web.page.desk.DeskSources;
 import dayglass.web.page.fit.CameraPages;
 import dayglass.web.page.fit.FitPages;
 import dayglass.web.page.fit.FitSources;
@@ -78,6 +81,17 @@ public final class ServerRoutes {
         Html html = new Html(rooms.household());
         new HousePages(rooms.household(), html).route(routes);
         ShelfPages.route(routes, rooms.shelf(), rooms.shelfImport(), rooms.household());
+        new DeskPages(
+                        new DeskSources(
+                                rooms.sources().suppliers(),
+                                rooms.sources().rateCards(),
+                                rooms.sources().purchaseOffers(),
+                                rooms.shelf(),
+                                rooms.cardTables(),
+                                rooms.household(),
+                                rooms.clock()),
+                        html)
+                .route(routes);
         new UnitPage(rooms.unitArchive(), rooms.servicePlans(), rooms.household(), html).route(routes);
         BookingPages.route(routes, rooms.shelf(), rooms.whereAreUnits(), rooms.household());
         new WallPages(rooms.shelf(), rooms.whereAreUnits(), html).route(routes);
@@ -117,6 +131,7 @@ public final class ServerRoutes {
     private static void api(Rooms rooms, RoutesConfig routes) {
         SupplierApi.of(rooms.sources().suppliers()).addTo(routes);
         RateCardApi.of(rooms.sources().rateCards()).addTo(routes);
+        new CardTableApi(rooms.cardTables(), rooms.sources().rateCards()).addTo(routes);
         PurchaseOfferApi.of(rooms.sources().purchaseOffers()).addTo(routes);
         house(rooms.household(), routes);
         new ShelfApi(rooms.shelf(), rooms.household().settings()).addTo(routes);

@@ -36,8 +36,7 @@ public record Rate(
     }
 
     public static Rate of(Question.Rental option, Optional<Lets> lets, Map<String, Mark> marks) {
-        return new Rate(
-                option.id(), option.covers(), option.copies(), option.terms(), option.available(), lets, marks);
+        return new Rate(option.id(), option.covers(), option.copies(), option.terms(), option.available(), lets, marks);
     }
 
     /** What an add-on is. */

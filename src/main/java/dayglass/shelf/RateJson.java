@@ -16,6 +16,7 @@ import dayglass.wire.Readers;
 import dayglass.wire.costing.OptionWriter;
 import dayglass.wire.costing.RentalReader;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -28,19 +29,24 @@ import java.util.stream.Collectors;
  */
 public final class RateJson {
     private static final Supplier LEFT_OUT = new Supplier("left out");
-    private static final Map<String, Mark> MARKS =
-            Arrays.stream(Mark.values()).collect(Collectors.toMap(Mark::word, mark -> mark));
+    private static final Map<String, Mark> MARKS = Arrays.stream(Mark.values())
+            .collect(Collectors.toMap(Mark::word, mark -> mark, (one, other) -> one, LinkedHashMap::new));
 
     private RateJson() {}
 
-    private record Own(Optional<Lets> lets, Map<String, Mark> marks) {}
+    private record Own(Read<Optional<Lets>> lets, Read<Map<String, Mark>> marks) {
+        /** Something whose name is at fault is still something, so that nothing is said of slots. */
+        boolean isForNothing() {
+            return lets.isGood() && lets.get().isEmpty();
+        }
+    }
 
     public static Reader<Rate> reader(Currency currency) {
         Reader<Rate> rate = RentalReader.rate(
                 currency,
                 RateJson::own,
-                own -> own.found().flatMap(Own::lets).isEmpty(),
-                (rental, own) -> Rate.of(rental, own.lets(), own.marks()));
+                Own::isForNothing,
+                (rental, own) -> Rate.of(rental, own.lets().get(), own.marks().get()));
         return (json, place) -> {
             Read<Rate> read = rate.read(json, place);
             Optional<String> stray = read.found().flatMap(RateJson::strayMark);
@@ -51,17 +57,16 @@ public final class RateJson {
     }
 
     private static Optional<String> strayMark(Rate rate) {
-        List<String> addOns =
-                rate.terms().addOns().stream().map(AddOn::name).toList();
+        List<String> addOns = rate.terms().addOns().stream().map(AddOn::name).toList();
         return rate.marks().keySet().stream()
                 .filter(name -> !addOns.contains(name))
                 .findFirst();
     }
 
-    private static Read<Own> own(Fields fields) {
-        Read<Optional<Lets>> lets = fields.optional("lets", Fields.object(RateJson::lets));
-        Read<Map<String, Mark>> marks = fields.optional("marks", Readers.words(Readers.word(MARKS)), Map.of());
-        return lets.isGood() && marks.isGood() ? Read.good(new Own(lets.get(), marks.get())) : Read.bad();
+    private static Own own(Fields fields) {
+        return new Own(
+                fields.optional("lets", Fields.object(RateJson::lets)),
+                fields.optional("marks", Readers.words(Readers.word(MARKS)), Map.of()));
     }
 
     private static Read<Lets> lets(Fields fields) {
@@ -71,7 +76,8 @@ public final class RateJson {
         if (given.size() != 1) {
             return fields.place().fault("names one thing: give model, set or unit", "choose one thing");
         }
-        Read<Long> number = fields.required(given.get(0), Ids.id(LensModel.Id::new).map(LensModel.Id::number));
+        Read<Long> number =
+                fields.required(given.get(0), Ids.id(LensModel.Id::new).map(LensModel.Id::number));
         return fields.build(() -> new Lets(Lets.Kind.of(given.get(0)).orElseThrow(), number.get()));
     }
 

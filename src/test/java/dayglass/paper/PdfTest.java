@@ -98,9 +98,12 @@ class PdfTest {
     /** Drawings are lines; their words are drawn with the same font, as outlines. */
     @Test
     void aDrawingIsPrinted() throws IOException {
-        byte[] empty = Pdf.of(page("<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"200\" height=\"40\"></svg>"), PaperSize.A4);
+        byte[] empty = Pdf.of(
+                page("<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"200\" height=\"40\"></svg>"), PaperSize.A4);
         byte[] drawn = Pdf.of(
-                page("<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"200\" height=\"40\"><text x=\"5\" y=\"20\">drawn words</text></svg>"), PaperSize.A4);
+                page(
+                        "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"200\" height=\"40\"><text x=\"5\" y=\"20\">drawn words</text></svg>"),
+                PaperSize.A4);
 
         assertTrue(marks(drawn) > marks(empty) + 100, marks(drawn) + " marks");
     }

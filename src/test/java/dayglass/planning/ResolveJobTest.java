@@ -207,9 +207,13 @@ class ResolveJobTest {
                         LocalDate.parse(from),
                         like.rates().stream()
                                 .map(rate -> new dayglass.catalogue.Rate(
-                                        rate.code(), rate.covers(), copies, rate.terms(), rate.available(),
- rate.lets(),
- rate.marks()))
+                                        rate.code(),
+                                        rate.covers(),
+                                        copies,
+                                        rate.terms(),
+                                        rate.available(),
+                                        rate.lets(),
+                                        rate.marks()))
                                 .toList())));
     }
 

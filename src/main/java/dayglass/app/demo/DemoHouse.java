@@ -3,6 +3,8 @@ package dayglass.app.demo;
 import dayglass.base.Outcome;
 import dayglass.base.Stored;
 import dayglass.catalogue.LensModel;
+import dayglass.catalogue.Supplier;
+import dayglass.catalogue.Suppliers;
 import dayglass.house.House;
 import dayglass.house.Household;
 import dayglass.house.Person;
@@ -21,6 +23,7 @@ import dayglass.inventory.condition.NoteCondition;
 import dayglass.inventory.service.ServicePlan;
 import dayglass.inventory.service.ServicePlans;
 import dayglass.sheet.CsvText;
+import dayglass.shelf.table.CardTables;
 import dayglass.shelf.table.ImportReport;
 import dayglass.shelf.table.ShelfImport;
 import java.io.IOException;
@@ -33,7 +36,7 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Fills an empty house with the demo's: tables of models and units as a user would bring them in, then sets, notes,
+ * Fills an empty house with the demo's: tables of models, units and rates as a user would bring them in, then sets, notes,
  * plans and bookings as the pages would enter them. Whatever is refused is a fault of the demo's files.
  */
 public final class DemoHouse {
@@ -48,6 +51,8 @@ public final class DemoHouse {
             Household household,
             Shelf shelf,
             ShelfImport tables,
+            Suppliers suppliers,
+            CardTables cards,
             Whereabouts whereabouts,
             NoteCondition noteCondition,
             ServicePlans servicePlans) {}
@@ -81,6 +86,7 @@ public final class DemoHouse {
                 .forEach(set -> must(into.shelf()
                         .sets()
                         .add(new LensSet(set.name(), set.matched(), units(set.members()), java.util.Map.of()))));
+        putOnDesk(file.house());
         file.plans()
                 .forEach(plan -> must(into.servicePlans()
                         .add(new ServicePlan(
@@ -104,6 +110,17 @@ public final class DemoHouse {
         if (!report.faulty().isEmpty()) {
             throw new IllegalStateException("demo-data/" + file + " has bad rows: " + report.faulty());
         }
+    }
+
+    /** The house with its own rates, in force since the year began. */
+    private void putOnDesk(House house) {
+        Supplier.Id self =
+                must(into.suppliers().add(new Supplier(house.name(), true))).id();
+        CsvText text = must(CsvText.read(bytes("house-rates.csv")));
+        must(into.cards()
+                .bringIn(
+                        new CardTables.Heading(self, "Singles and sets", house.currency(), day(0).withDayOfYear(1)),
+                        text));
     }
 
     private void rentIn(DemoFile.RentedIn from) {

@@ -40,51 +40,20 @@ record RecordTable<I extends Id, T>(
         Json.Obj json = text.writer().apply(facts);
         Map<String, String> cells = new LinkedHashMap<>();
         for (TableField field : fields) {
-            at(json, field.pointer()).ifPresent(value -> cells.put(field.name(), field.cell(value)));
+            JsonTree.at(json, field.pointer()).ifPresent(value -> cells.put(field.name(), field.cell(value)));
         }
         return cells;
     }
 
-    private static Optional<Json> at(Json.Obj json, String pointer) {
-        Json found = json;
-        for (String step : pointer.substring(1).split("/", -1)) {
-            if (!(found instanceof Json.Obj object) || !object.members().containsKey(step)) {
-                return Optional.empty();
-            }
-            found = object.members().get(step);
-        }
-        return Optional.of(found);
-    }
-
     /** The record that the cells of a row say, or what is wrong with them; pointers are of the fields. */
     Checked<T> read(Map<String, String> cells) {
-        Map<String, Object> tree = new LinkedHashMap<>();
+        JsonTree tree = new JsonTree();
         for (TableField field : fields) {
             if (!cells.getOrDefault(field.name(), "").isBlank()) {
-                put(
-                        tree,
-                        field.pointer().substring(1).split("/", -1),
-                        field.json(cells.getOrDefault(field.name(), "")));
+                tree.put(field.pointer(), field.json(cells.getOrDefault(field.name(), "")));
             }
         }
-        return text.reader().readAll(json(tree));
-    }
-
-    @SuppressWarnings("unchecked") // only maps of this kind are put into the tree
-    private static void put(Map<String, Object> tree, String[] steps, Json value) {
-        Map<String, Object> branch = tree;
-        for (int at = 0; at < steps.length - 1; at++) {
-            branch = (Map<String, Object>)
-                    branch.computeIfAbsent(steps[at], step -> new LinkedHashMap<String, Object>());
-        }
-        branch.put(steps[steps.length - 1], value);
-    }
-
-    private static Json json(Map<?, ?> tree) {
-        Json.Members members = Json.object();
-        tree.forEach((name, value) ->
-                members.put(String.valueOf(name), value instanceof Map<?, ?> branch ? json(branch) : (Json) value));
-        return members.build();
+        return text.reader().readAll(tree.json());
     }
 
     /** The field that a fault lies in: the one at its pointer, above or below it. */

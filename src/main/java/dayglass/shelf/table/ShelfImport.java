@@ -161,7 +161,7 @@ public final class ShelfImport {
         return guessed;
     }
 
-    private static String sound(String heading) {
+    static String sound(String heading) {
         return heading.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]", "");
     }
 

@@ -65,7 +65,8 @@ public record TableField(String name, String pointer, Form form, List<String> al
         return WHOLE_NUMBER.matcher(text).matches() ? new Json.Num(text) : Json.text(text);
     }
 
-    private static List<String> lines(String cell) {
+    /** The lines of a cell that have something in them; of a cell of one line the parts between its semicolons. */
+    static List<String> lines(String cell) {
         boolean many = cell.indexOf('\n') >= 0 || cell.indexOf('\r') >= 0;
         return Stream.of(cell.split(many ? "\\R" : ";", -1))
                 .map(line -> many ? line : line.strip())

@@ -7,10 +7,12 @@ import dayglass.base.Problem;
 import dayglass.base.Stored;
 import dayglass.catalogue.LensModel;
 import dayglass.catalogue.LensModels;
+import dayglass.catalogue.Lets;
 import dayglass.storage.Database;
 import dayglass.storage.FactsJson;
 import dayglass.storage.VersionedTable;
 import dayglass.storage.schema.tables.records.LensModelRecord;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.jooq.DSLContext;
@@ -54,6 +56,9 @@ public final class JooqLensModels extends VersionedTable<LensModel.Id, LensModel
 
     @Override
     protected List<String> uses(DSLContext sql, LensModel.Id id) {
-        return named("unit", sql.select(UNIT.ID).from(UNIT).where(UNIT.LENS_MODEL_ID.eq(id.number())));
+        List<String> uses = new ArrayList<>(
+                named("unit", sql.select(UNIT.ID).from(UNIT).where(UNIT.LENS_MODEL_ID.eq(id.number()))));
+        uses.addAll(named("rate card", LettingCards.of(sql, new Lets(Lets.Kind.MODEL, id.number()))));
+        return uses;
     }
 }

@@ -2,13 +2,18 @@ package dayglass.storage.catalogue;
 
 import static dayglass.storage.schema.Tables.JOB;
 import static dayglass.storage.schema.Tables.JOB_RATE_CARD;
+import static dayglass.storage.schema.Tables.LENS_MODEL;
+import static dayglass.storage.schema.Tables.LENS_SET;
 import static dayglass.storage.schema.Tables.RATE_CARD;
 import static dayglass.storage.schema.Tables.SUPPLIER;
+import static dayglass.storage.schema.Tables.UNIT;
 
 import dayglass.base.Currency;
 import dayglass.base.Fault;
 import dayglass.base.Problem;
 import dayglass.base.Stored;
+import dayglass.catalogue.Lets;
+import dayglass.catalogue.Rate;
 import dayglass.catalogue.RateCard;
 import dayglass.catalogue.RateCards;
 import dayglass.catalogue.Supplier;
@@ -18,8 +23,11 @@ import dayglass.storage.VersionedTable;
 import dayglass.storage.schema.tables.records.RateCardRecord;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.jooq.DSLContext;
+import org.jooq.TableField;
 
 /** Rate cards as rows, their rates as JSON. */
 public final class JooqRateCards extends VersionedTable<RateCard.Id, RateCard, RateCardRecord> implements RateCards {
@@ -66,7 +74,32 @@ public final class JooqRateCards extends VersionedTable<RateCard.Id, RateCard, R
                                 Problem.Code.ALREADY_THERE,
                                 "Rate card " + other.id().number() + " of this supplier and name already begins on "
                                         + facts.effectiveFrom() + ".")))
-                .or(() -> currencyRefusal(sql, self, facts));
+                .or(() -> currencyRefusal(sql, self, facts))
+                .or(() -> missingThing(sql, facts.rates()));
+    }
+
+    private record Thing(long number) implements dayglass.base.Id {}
+
+    /** What a rate is for must be there. */
+    private static Optional<Problem> missingThing(DSLContext sql, List<Rate> rates) {
+        Map<Lets.Kind, TableField<?, Long>> tables =
+                Map.of(Lets.Kind.MODEL, LENS_MODEL.ID, Lets.Kind.SET, LENS_SET.ID, Lets.Kind.UNIT, UNIT.ID);
+        for (int at = 0; at < rates.size(); at++) {
+            Optional<Lets> lets = rates.get(at).lets();
+            String pointer = "/rates/" + at + "/lets/";
+            Optional<Problem> missing = lets.flatMap(thing -> missing(
+                    sql,
+                    pointer + thing.kind().word(),
+                    thing.kind() == Lets.Kind.MODEL
+                            ? "lens model"
+                            : thing.kind().word(),
+                    Objects.requireNonNull(tables.get(thing.kind())),
+                    new Thing(thing.number())));
+            if (missing.isPresent()) {
+                return missing;
+            }
+        }
+        return Optional.empty();
     }
 
     /** A job takes whichever card is in force, so that its currency must not depend on the day. */

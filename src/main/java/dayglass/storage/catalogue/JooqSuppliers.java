@@ -52,12 +52,11 @@ public final class JooqSuppliers extends VersionedTable<Supplier.Id, Supplier, S
                 .map(other -> new Problem(
                         Problem.Code.ALREADY_THERE,
                         "Supplier " + other.id().number() + " already has the name " + facts.name() + "."))
-                .or(() -> house()
-                        .filter(other -> facts.house() && !self.equals(Optional.of(other.id())))
+                .or(() -> house().filter(other -> facts.house() && !self.equals(Optional.of(other.id())))
                         .map(other -> new Problem(
                                 Problem.Code.ALREADY_THERE,
-                                "Supplier " + other.id().number() + ", " + other.facts().name()
-                                        + ", is this house already.")));
+                                "Supplier " + other.id().number() + ", "
+                                        + other.facts().name() + ", is this house already.")));
     }
 
     @Override

@@ -8,12 +8,14 @@ import static dayglass.storage.schema.Tables.UNIT;
 import dayglass.base.Fault;
 import dayglass.base.Problem;
 import dayglass.base.Stored;
+import dayglass.catalogue.Lets;
 import dayglass.inventory.LensSet;
 import dayglass.inventory.LensSets;
 import dayglass.inventory.Unit;
 import dayglass.storage.Database;
 import dayglass.storage.FactsJson;
 import dayglass.storage.VersionedTable;
+import dayglass.storage.catalogue.LettingCards;
 import dayglass.storage.schema.tables.records.LensSetRecord;
 import dayglass.storage.schema.tables.records.SetMembershipRecord;
 import java.time.Clock;
@@ -155,6 +157,7 @@ public final class JooqLensSets extends VersionedTable<LensSet.Id, LensSet, Lens
         List<String> uses = new ArrayList<>(named(
                 "job",
                 sql.select(JOB_LENS_SET.JOB_ID).from(JOB_LENS_SET).where(JOB_LENS_SET.LENS_SET_ID.eq(id.number()))));
+        uses.addAll(named("rate card", LettingCards.of(sql, new Lets(Lets.Kind.SET, id.number()))));
         if (sql.fetchExists(SET_MEMBERSHIP, SET_MEMBERSHIP.LENS_SET_ID.eq(id.number()))) {
             uses.add("its history of members, which is kept for good");
         }

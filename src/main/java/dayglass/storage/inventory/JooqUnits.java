@@ -13,11 +13,13 @@ import static dayglass.storage.schema.Tables.UNIT;
 import dayglass.base.Problem;
 import dayglass.base.Stored;
 import dayglass.catalogue.LensModel;
+import dayglass.catalogue.Lets;
 import dayglass.inventory.Unit;
 import dayglass.inventory.Units;
 import dayglass.storage.Database;
 import dayglass.storage.FactsJson;
 import dayglass.storage.VersionedTable;
+import dayglass.storage.catalogue.LettingCards;
 import dayglass.storage.schema.tables.records.UnitRecord;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -97,6 +99,7 @@ public final class JooqUnits extends VersionedTable<Unit.Id, Unit, UnitRecord> i
         uses.addAll(pointing(sql, "occupation", OCCUPATION.ID, OCCUPATION.UNIT_ID, id));
         uses.addAll(pointing(sql, "hold", HOLD.ID, HOLD.UNIT_ID, id));
         uses.addAll(pointing(sql, "service plan", SERVICE_PLAN.ID, SERVICE_PLAN.UNIT_ID, id));
+        uses.addAll(named("rate card", LettingCards.of(sql, new Lets(Lets.Kind.UNIT, id.number()))));
         return uses;
     }
 

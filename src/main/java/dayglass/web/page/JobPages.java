@@ -48,10 +48,10 @@ final class JobPages {
         Form form = Requests.form(ctx);
         Job job = page.find(ctx).facts();
         List<Fault> faults = new ArrayList<>();
-        Optional<String> name = JobsPages.read(form, "name", Readers.name(), faults);
-        Optional<Percent> rate = JobsPages.read(form, "discountRatePercent", Decimals.percent(0, MOST_PERCENT), faults);
+        Optional<String> name = Requests.read(form, "name", Readers.name(), faults);
+        Optional<Percent> rate = Requests.read(form, "discountRatePercent", Decimals.percent(0, MOST_PERCENT), faults);
         Optional<Money> limit = form.has("cashLimit")
-                ? JobsPages.read(form, "cashLimit", Decimals.money(Read.good(job.currency())), faults)
+                ? Requests.read(form, "cashLimit", Decimals.money(Read.good(job.currency())), faults)
                 : Optional.empty();
         Outcome<Job> changed = faults.isEmpty()
                 ? Outcome.done(new Job(

@@ -14,9 +14,6 @@ import dayglass.job.Job;
 import dayglass.web.error.Refusal;
 import dayglass.web.page.form.Form;
 import dayglass.wire.Decimals;
-import dayglass.wire.Json;
-import dayglass.wire.Listener;
-import dayglass.wire.Reader;
 import dayglass.wire.Readers;
 import dayglass.wire.costing.CostingRequestReader;
 import dayglass.wire.costing.NeedsReader;
@@ -59,10 +56,10 @@ final class JobsPages {
     private void create(Context ctx) {
         Form form = Requests.form(ctx);
         List<Fault> faults = new ArrayList<>();
-        Optional<String> name = read(form, "name", Readers.name(), faults);
-        Optional<Currency> currency = read(form, "currency", Decimals.currency(), faults);
-        Optional<LocalDate> first = read(form, "firstDay", Readers.date(), faults);
-        Optional<String> slot = read(form, "slot", Readers.name(), faults);
+        Optional<String> name = Requests.read(form, "name", Readers.name(), faults);
+        Optional<Currency> currency = Requests.read(form, "currency", Decimals.currency(), faults);
+        Optional<LocalDate> first = Requests.read(form, "firstDay", Readers.date(), faults);
+        Optional<String> slot = Requests.read(form, "slot", Readers.name(), faults);
         if (!faults.isEmpty()) {
             html.renderFaulty(ctx, "jobs.jte", model(form.with(faults), Form.EMPTY));
             return;
@@ -77,19 +74,6 @@ final class JobsPages {
                 List.of(new Question.Need(slot.orElseThrow(), 1, NeedsReader.DEFAULT_ON, List.of())),
                 Job.Sources.NONE);
         finish(ctx, sources.jobs().add(job), problem -> model(form.with(problem), Form.EMPTY));
-    }
-
-    /** A field's value as the wire format reads it; what is wrong with it is told at the field. */
-    static <T> Optional<T> read(Form form, String field, Reader<T> reader, List<Fault> faults) {
-        if (!form.has(field)) {
-            faults.add(new Fault(field, "fill this in"));
-            return Optional.empty();
-        }
-        return reader.readAt(field, Json.text(form.value(field).strip()), Listener.PERSON)
-                .fold(Optional::of, found -> {
-                    faults.addAll(found);
-                    return Optional.empty();
-                });
     }
 
     private void importFile(Context ctx) {

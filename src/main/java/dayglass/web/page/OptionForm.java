@@ -114,7 +114,13 @@ final class OptionForm {
                 blocks.add(new RentalTerms.Block(block.days(), price, block.startsOn()));
             }
             rates.add(new Rate(
-                    rate.code(), rate.covers(), rate.copies(), withBlocks(rate.terms(), blocks), rate.available(), rate.lets(), rate.marks()));
+                    rate.code(),
+                    rate.covers(),
+                    rate.copies(),
+                    withBlocks(rate.terms(), blocks),
+                    rate.available(),
+                    rate.lets(),
+                    rate.marks()));
         }
         RateCard facts = card.facts();
         return new RateCard(facts.supplier(), facts.name(), facts.currency(), facts.effectiveFrom(), rates);

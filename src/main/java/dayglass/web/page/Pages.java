@@ -15,6 +15,5 @@ public final class Pages {
         new JobPages(sources, html, runs).route(routes);
         runs.route(routes);
         new CostingPages(sources, html).route(routes);
-        new DeskPages(sources, html).route(routes);
     }
 }

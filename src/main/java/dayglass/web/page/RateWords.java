@@ -1,5 +1,6 @@
 package dayglass.web.page;
 
+import dayglass.catalogue.Mark;
 import dayglass.catalogue.PurchaseOffer;
 import dayglass.catalogue.Rate;
 import dayglass.cost.rental.RentalTerms;
@@ -11,11 +12,11 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 
 /** Terms in words. */
-final class RateWords {
+public final class RateWords {
     private RateWords() {}
 
     /** {@code 7 days}, {@code 3 days from a Friday}. */
-    static String block(RentalTerms.Block block) {
+    public static String block(RentalTerms.Block block) {
         return Words.days(block.days())
                 + block.startsOn()
                         .map(day -> " from a " + day.getDisplayName(TextStyle.FULL, Locale.ENGLISH))
@@ -23,7 +24,7 @@ final class RateWords {
     }
 
     /** Everything that a rate says besides its blocks. */
-    static String terms(Rate rate) {
+    public static String terms(Rate rate) {
         RentalTerms terms = rate.terms();
         List<String> said = new ArrayList<>();
         if (rate.copies() > 1) {
@@ -45,17 +46,22 @@ final class RateWords {
         if (terms.perTrip().signum() > 0) {
             said.add(Words.amount(terms.perTrip()) + " a trip");
         }
-        terms.addOns()
-                .forEach(each -> said.add(each.name() + " "
-                        + each.percent().value().toPlainString() + " % on "
-                        + each.on().stream().sorted().collect(Collectors.joining(", "))));
+        terms.addOns().forEach(each -> said.add(addOn(rate, each)));
         if (!rate.available().isEmpty()) {
             said.add("to be had " + Words.dates(rate.available()));
         }
         return String.join("; ", said);
     }
 
-    static String offer(PurchaseOffer offer) {
+    /** {@code damage cover 12 % on hire (waiver)}; that it is a plain charge is not said. */
+    public static String addOn(Rate rate, RentalTerms.AddOn addOn) {
+        Mark mark = rate.mark(addOn.name());
+        return addOn.name() + " " + addOn.percent().value().toPlainString() + " % on "
+                + addOn.on().stream().sorted().collect(Collectors.joining(", "))
+                + (mark == Mark.CHARGE ? "" : " (" + mark.word() + ")");
+    }
+
+    public static String offer(PurchaseOffer offer) {
         List<String> said = new ArrayList<>();
         said.add("kept " + offer.offer().terms().termMonths() + " months");
         offer.offer().availableFrom().ifPresent(from -> said.add("there from " + Words.date(from)));

@@ -1,5 +1,6 @@
 package dayglass.web.page;
 
+import dayglass.base.Fault;
 import dayglass.base.Problem;
 import dayglass.base.Stored;
 import dayglass.base.VersionedCollection;
@@ -7,6 +8,9 @@ import dayglass.web.error.Refusal;
 import dayglass.web.page.form.Form;
 import dayglass.web.request.FormBody;
 import dayglass.web.request.PathNumbers;
+import dayglass.wire.Json;
+import dayglass.wire.Listener;
+import dayglass.wire.Reader;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
 import io.javalin.http.UploadedFile;
@@ -43,6 +47,19 @@ public final class Requests {
 
     public static Form form(Context ctx) {
         return Form.sent(FormBody.read(ctx));
+    }
+
+    /** A field's value as the wire format reads it; what is wrong with it is told at the field. */
+    public static <T> Optional<T> read(Form form, String field, Reader<T> reader, List<Fault> faults) {
+        if (!form.has(field)) {
+            faults.add(new Fault(field, "fill this in"));
+            return Optional.empty();
+        }
+        return reader.readAt(field, Json.text(form.value(field).strip()), Listener.PERSON)
+                .fold(Optional::of, found -> {
+                    faults.addAll(found);
+                    return Optional.empty();
+                });
     }
 
     /** The version on which a form was based; 0, which is always stale, where it says none. */

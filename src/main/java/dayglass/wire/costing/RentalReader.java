@@ -60,17 +60,21 @@ public final class RentalReader {
     /**
      * A rate with members of its own, which are read before the others.
      *
+     * @param own reads them; what is wrong with them is told and makes the whole faulty
      * @param coversNeeded whether a rate that covers no slot is refused, by what the own members say
      */
     public static <M, T> Reader<T> rate(
-            Currency currency, Function<Fields, Read<M>> own, Predicate<Read<M>> coversNeeded, BiFunction<Question.Rental, M, T> whole) {
+            Currency currency,
+            Function<Fields, M> own,
+            Predicate<M> coversNeeded,
+            BiFunction<Question.Rental, M, T> whole) {
         RentalReader reader = new RentalReader(Read.good(currency));
         return Fields.object(fields -> {
-            Read<M> members = own.apply(fields);
+            M members = own.apply(fields);
             Read<Question.Rental> rental = reader.rental(fields, Read.good(""), coversNeeded.test(members))
                     .get()
                     .value();
-            return rental.map(read -> whole.apply(read, members.get()));
+            return rental.map(read -> whole.apply(read, members));
         });
     }
 
@@ -83,8 +87,7 @@ public final class RentalReader {
         });
     }
 
-    private Read<Part<String, Question.Rental>> rental(
-            Fields fields, Read<String> supplier, boolean coversNeeded) {
+    private Read<Part<String, Question.Rental>> rental(Fields fields, Read<String> supplier, boolean coversNeeded) {
         Read<String> id = fields.required("id", Readers.name());
         Read<Map<String, Integer>> covers = coversNeeded
                 ? fields.required("covers", CoversReader.covers())

@@ -172,6 +172,8 @@ class PagesInBrowserTest {
                 "/desk",
                 "/desk/cards/1",
                 "/desk/cards/1/rates/1",
+                "/desk/cards/1/sheet",
+                "/desk/import",
                 "/desk/suppliers/1/offers/new",
                 "/reference",
                 "/nothing-here")) {

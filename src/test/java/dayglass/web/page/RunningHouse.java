@@ -3,6 +3,8 @@ package dayglass.web.page;
 import dayglass.app.Rooms;
 import dayglass.web.WebServer;
 import dayglass.web.api.house.WhoIsThere;
+import dayglass.web.page.desk.DeskPages;
+import dayglass.web.page.desk.DeskSources;
 import dayglass.web.page.shelf.ShelfPages;
 import dayglass.web.page.shelf.UnitPage;
 import java.nio.file.Path;
@@ -41,6 +43,17 @@ final class RunningHouse implements AutoCloseable {
                         new WhoIsThere(rooms.household())::addTo,
                         routes -> Pages.route(routes, sources),
                         routes -> ShelfPages.route(routes, rooms.shelf(), rooms.shelfImport(), rooms.household()),
+                        routes -> new DeskPages(
+                                        new DeskSources(
+                                                rooms.sources().suppliers(),
+                                                rooms.sources().rateCards(),
+                                                rooms.sources().purchaseOffers(),
+                                                rooms.shelf(),
+                                                rooms.cardTables(),
+                                                rooms.household(),
+                                                rooms.clock()),
+                                        new Html(rooms.household()))
+                                .route(routes),
                         routes -> new UnitPage(
                                         rooms.unitArchive(),
                                         rooms.servicePlans(),

@@ -49,8 +49,7 @@ public final class RateCardApi {
         if (!currency.isGood()) {
             return (json, place) -> Read.bad();
         }
-        Reader<List<Rate>> rates =
-                Readers.list(RateJson.reader(currency.get()));
+        Reader<List<Rate>> rates = Readers.list(RateJson.reader(currency.get()));
         return (json, place) -> {
             Read<List<Rate>> read = rates.read(json, place);
             read.found().ifPresent(found -> requireDistinct(found, json, place));

@@ -1,11 +1,11 @@
 package dayglass.web.api.inventory;
 
-import dayglass.base.Fault;
 import dayglass.sheet.CsvText;
 import dayglass.shelf.table.ImportReport;
 import dayglass.shelf.table.ShelfImport;
 import dayglass.web.api.Replies;
 import dayglass.web.api.Requests;
+import dayglass.web.api.TableRequests;
 import dayglass.web.error.Refusal;
 import dayglass.wire.Fields;
 import dayglass.wire.Json;
@@ -14,7 +14,6 @@ import dayglass.wire.Reader;
 import dayglass.wire.Readers;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -36,21 +35,10 @@ public final class ShelfImportApi {
 
     private void bringIn(Context ctx) {
         Requests.onlyParameters(ctx, "preview");
-        boolean preview = preview(ctx);
+        boolean preview = TableRequests.preview(ctx);
         ShelfImport.Table table = Requests.body(ctx, Fields.object(ShelfImportApi::table));
         ImportReport report = Refusal.require(preview ? tables.preview(table) : tables.bringIn(table));
         Replies.json(ctx, json(table.what(), report));
-    }
-
-    private static boolean preview(Context ctx) {
-        List<String> given = ctx.queryParams("preview");
-        if (given.isEmpty()) {
-            return false;
-        }
-        if (given.size() > 1 || !List.of("true", "false").contains(given.get(0))) {
-            throw Requests.badParameter("preview", "it must be given once, as true or false");
-        }
-        return given.get(0).equals("true");
     }
 
     private static Read<ShelfImport.Table> table(Fields fields) {
@@ -59,26 +47,10 @@ public final class ShelfImportApi {
             kinds.put(what.word(), what);
         }
         Read<ShelfImport.What> what = fields.required("what", Readers.word(kinds));
-        Read<CsvText> text = fields.required("text", csv());
+        Read<CsvText> text = fields.required("text", TableRequests.csv());
         Read<Optional<Map<Integer, String>>> columns = fields.optional("columns", columns());
         Read<Boolean> applyChanges = fields.optional("applyChanges", Readers.yesOrNo(), false);
         return fields.build(() -> new ShelfImport.Table(what.get(), text.get(), columns.get(), applyChanges.get()));
-    }
-
-    private static Reader<CsvText> csv() {
-        return (json, place) -> {
-            Read<String> text = Readers.anyText().read(json, place);
-            if (!text.isGood()) {
-                return Read.bad();
-            }
-            return CsvText.read(text.get().getBytes(StandardCharsets.UTF_8))
-                    .fold(
-                            Read::good,
-                            problem -> place.fault(problem.faults().stream()
-                                    .map(Fault::message)
-                                    .findFirst()
-                                    .orElse(problem.detail())));
-        };
     }
 
     private static Reader<Map<Integer, String>> columns() {
@@ -112,7 +84,7 @@ public final class ShelfImportApi {
                 .put(
                         "columns",
                         Json.list(report.columns().stream()
-                                .map(ShelfImportApi::column)
+                                .map(TableRequests::column)
                                 .toList()))
                 .put(
                         "added",
@@ -127,9 +99,8 @@ public final class ShelfImportApi {
                 .put("unchanged", report.unchanged())
                 .put(
                         "faulty",
-                        Json.list(report.faulty().stream()
-                                .map(ShelfImportApi::bad)
-                                .toList()))
+                        Json.list(
+                                report.faulty().stream().map(TableRequests::bad).toList()))
                 .put(
                         "done",
                         Json.object()
@@ -137,12 +108,6 @@ public final class ShelfImportApi {
                                 .put("changed", report.done().changed())
                                 .build())
                 .build();
-    }
-
-    private static Json column(ImportReport.Column column) {
-        Json.Members members = Json.object().put("number", column.number()).put("heading", column.heading());
-        column.field().ifPresent(field -> members.put("field", field));
-        return members.build();
     }
 
     private static Json added(ImportReport.Added added) {
@@ -162,15 +127,6 @@ public final class ShelfImportApi {
                                         .put("after", each.after())
                                         .build())
                                 .toList()))
-                .build();
-    }
-
-    private static Json bad(ImportReport.Bad bad) {
-        return Json.object()
-                .put("line", bad.line())
-                .put("column", bad.column())
-                .put("heading", bad.heading())
-                .put("message", bad.message())
                 .build();
     }
 }

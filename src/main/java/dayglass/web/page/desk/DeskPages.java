@@ -1,4 +1,4 @@
-package dayglass.web.page;
+package dayglass.web.page.desk;
 
 import dayglass.base.Currency;
 import dayglass.base.Fault;
@@ -7,7 +7,11 @@ import dayglass.base.Problem;
 import dayglass.base.Stored;
 import dayglass.catalogue.RateCard;
 import dayglass.catalogue.Supplier;
+import dayglass.house.House;
 import dayglass.web.error.Refusal;
+import dayglass.web.page.FormRoutes;
+import dayglass.web.page.Html;
+import dayglass.web.page.Requests;
 import dayglass.web.page.form.Form;
 import dayglass.web.page.picture.Words;
 import dayglass.wire.Decimals;
@@ -16,14 +20,16 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 
-/** The desk: suppliers with their rate cards and purchase offers. */
+/** The desk: the house itself and its suppliers with their rate cards and purchase offers. */
 public final class DeskPages {
     /** A supplier with what is known from it. */
-    public record Row(long id, long version, String name, List<Link> cards, List<Link> offers) {
+    public record Row(long id, long version, String name, boolean house, List<Link> cards, List<Link> offers) {
         public Row {
             cards = List.copyOf(cards);
             offers = List.copyOf(offers);
@@ -46,56 +52,87 @@ public final class DeskPages {
 
     private static final NewCard NO_CARD = new NewCard(0, Form.EMPTY);
 
-    private final PageSources sources;
+    private final DeskSources sources;
     private final Html html;
     private final CardPages cards;
     private final OfferPages offers;
 
-    DeskPages(PageSources sources, Html html) {
+    public DeskPages(DeskSources sources, Html html) {
         this.sources = sources;
         this.html = html;
         this.cards = new CardPages(sources, html);
         this.offers = new OfferPages(sources, html);
     }
 
-    void route(RoutesConfig routes) {
+    public void route(RoutesConfig routes) {
         routes.get("/desk", ctx -> html.render(ctx, "desk.jte", list(Form.EMPTY, NO_CARD)));
         FormRoutes.take(routes, "/desk/suppliers", "/desk", this::add);
         FormRoutes.take(routes, "/desk/suppliers/{id}/cards", "/desk", this::addCard);
+        FormRoutes.take(routes, "/desk/suppliers/{id}", "/desk", this::change);
         routes.get("/desk/suppliers/{id}/remove", this::askToRemove);
         routes.post("/desk/suppliers/{id}/remove", this::remove);
         cards.route(routes);
         offers.route(routes);
+        new CardImportPage(sources, html).route(routes);
     }
 
+    /** The house first, then the others as they came. */
     private Map<String, Object> list(Form form, NewCard card) {
-        List<Row> rows = new ArrayList<>();
-        for (Stored<Supplier.Id, Supplier> supplier :
-                Requests.all(sources.options().suppliers())) {
-            rows.add(new Row(
-                    supplier.id().number(),
-                    supplier.version(),
-                    supplier.facts().name(),
-                    cardsOf(supplier.id()),
-                    offersOf(supplier.id())));
-        }
-        return Map.of("suppliers", rows, "form", form, "card", card);
+        List<Row> rows = Requests.all(sources.suppliers()).stream()
+                .map(this::row)
+                .sorted(Comparator.comparing(row -> !row.house()))
+                .toList();
+        House house = sources.household().settings().now().facts();
+        return Map.of(
+                "suppliers",
+                rows,
+                "houseName",
+                house.name(),
+                "currency",
+                house.currency().code(),
+                "form",
+                form,
+                "card",
+                card);
+    }
+
+    private Row row(Stored<Supplier.Id, Supplier> supplier) {
+        return new Row(
+                supplier.id().number(),
+                supplier.version(),
+                supplier.facts().name(),
+                supplier.facts().house(),
+                cardsOf(supplier.id()),
+                offersOf(supplier.id()));
     }
 
     private List<Link> cardsOf(Supplier.Id supplier) {
-        return Requests.all(sources.options().rateCards()).stream()
+        LocalDate today = sources.today();
+        List<RateCard.Id> inForce = sources.cards().inForce(supplier, today).stream()
+                .map(Stored::id)
+                .toList();
+        return Requests.all(sources.cards()).stream()
                 .filter(card -> card.facts().supplier().equals(supplier))
                 .map(card -> new Link(
                         "/desk/cards/" + card.id().number(),
                         card.facts().name(),
-                        "from " + Words.date(card.facts().effectiveFrom()) + ", "
-                                + card.facts().rates().size() + " rates, "
+                        "from " + Words.date(card.facts().effectiveFrom())
+                                + standing(card, inForce, today) + ", "
+                                + card.facts().rates().size()
+                                + (card.facts().rates().size() == 1 ? " rate, " : " rates, ")
                                 + card.facts().currency()))
                 .toList();
     }
 
+    private static String standing(Stored<RateCard.Id, RateCard> card, List<RateCard.Id> inForce, LocalDate today) {
+        if (inForce.contains(card.id())) {
+            return ", in force today";
+        }
+        return card.facts().effectiveFrom().isAfter(today) ? ", follows" : ", came before";
+    }
+
     private List<Link> offersOf(Supplier.Id supplier) {
-        return sources.options().purchaseOffers().madeBy(supplier).stream()
+        return sources.offers().madeBy(supplier).stream()
                 .map(offer -> new Link(
                         "/desk/offers/" + offer.id().number(),
                         offer.facts().offer().code(),
@@ -106,38 +143,47 @@ public final class DeskPages {
 
     private void add(Context ctx) {
         Form form = Requests.form(ctx);
+        keep(ctx, form, sources.suppliers()::add);
+    }
+
+    /** Another name, or that it is this house or no more. */
+    private void change(Context ctx) {
+        Stored<Supplier.Id, Supplier> supplier = Requests.find(ctx, sources.suppliers(), Supplier.Id::new);
+        Form form = Requests.form(ctx);
+        keep(
+                ctx,
+                form,
+                facts -> sources.suppliers().change(new Stored<>(supplier.id(), Requests.version(form), facts)));
+    }
+
+    private void keep(Context ctx, Form form, Function<Supplier, Outcome<Stored<Supplier.Id, Supplier>>> kept) {
         List<Fault> faults = new ArrayList<>();
-        Optional<String> name = JobsPages.read(form, "name", Readers.name(), faults);
-        if (name.isEmpty()) {
-            html.renderFaulty(ctx, "desk.jte", list(form.with(faults), NO_CARD));
-            return;
-        }
-        sources.options()
-                .suppliers()
-                .add(new Supplier(name.get()))
-                .fold(
-                        supplier -> {
-                            Requests.see(ctx, "/desk");
-                            return supplier;
-                        },
-                        problem -> {
-                            html.renderFaulty(ctx, "desk.jte", list(form.with(problem), NO_CARD));
-                            return problem;
-                        });
+        Optional<String> name = Requests.read(form, "name", Readers.name(), faults);
+        Outcome<Stored<Supplier.Id, Supplier>> outcome = name.isPresent()
+                ? kept.apply(new Supplier(name.get(), form.has("house")))
+                : Outcome.refused(Problem.faulty(faults));
+        outcome.fold(
+                supplier -> {
+                    Requests.see(ctx, "/desk");
+                    return supplier;
+                },
+                problem -> {
+                    html.renderFaulty(ctx, "desk.jte", list(form.with(problem), NO_CARD));
+                    return problem;
+                });
     }
 
     /** Makes an empty card, to be filled on its own page. */
     private void addCard(Context ctx) {
-        Supplier.Id supplier = Requests.find(ctx, sources.options().suppliers(), Supplier.Id::new)
-                .id();
+        Supplier.Id supplier =
+                Requests.find(ctx, sources.suppliers(), Supplier.Id::new).id();
         Form form = Requests.form(ctx);
         List<Fault> faults = new ArrayList<>();
-        Optional<String> name = JobsPages.read(form, "name", Readers.name(), faults);
-        Optional<Currency> currency = JobsPages.read(form, "currency", Decimals.currency(), faults);
-        Optional<LocalDate> from = JobsPages.read(form, "effectiveFrom", Readers.date(), faults);
+        Optional<String> name = Requests.read(form, "name", Readers.name(), faults);
+        Optional<Currency> currency = Requests.read(form, "currency", Decimals.currency(), faults);
+        Optional<LocalDate> from = Requests.read(form, "effectiveFrom", Readers.date(), faults);
         Outcome<Stored<RateCard.Id, RateCard>> made = faults.isEmpty()
-                ? sources.options()
-                        .rateCards()
+                ? sources.cards()
                         .add(new RateCard(
                                 supplier, name.orElseThrow(), currency.orElseThrow(), from.orElseThrow(), List.of()))
                 : Outcome.refused(Problem.faulty(faults));
@@ -154,8 +200,7 @@ public final class DeskPages {
     }
 
     private void askToRemove(Context ctx) {
-        Stored<Supplier.Id, Supplier> supplier =
-                Requests.find(ctx, sources.options().suppliers(), Supplier.Id::new);
+        Stored<Supplier.Id, Supplier> supplier = Requests.find(ctx, sources.suppliers(), Supplier.Id::new);
         html.render(
                 ctx,
                 "remove.jte",
@@ -174,7 +219,7 @@ public final class DeskPages {
 
     private void remove(Context ctx) {
         Supplier.Id id = new Supplier.Id(Requests.number(ctx, "id"));
-        Refusal.require(sources.options().suppliers().remove(id, Requests.version(Requests.form(ctx))));
+        Refusal.require(sources.suppliers().remove(id, Requests.version(Requests.form(ctx))));
         Requests.see(ctx, "/desk");
     }
 }

@@ -1,15 +1,20 @@
-package dayglass.web.page;
+package dayglass.web.page.desk;
 
 import dayglass.base.Fault;
 import dayglass.base.Outcome;
 import dayglass.base.Problem;
 import dayglass.base.Stored;
+import dayglass.catalogue.Lets;
 import dayglass.catalogue.Rate;
 import dayglass.catalogue.RateCard;
-import dayglass.shelf.RateJson;
+import dayglass.shelf.LetsNames;
 import dayglass.web.error.Refusal;
+import dayglass.web.page.FormRoutes;
+import dayglass.web.page.Html;
+import dayglass.web.page.Requests;
 import dayglass.web.page.form.Form;
 import dayglass.web.page.form.FormJson;
+import dayglass.web.request.PathNumbers;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.util.ArrayList;
@@ -18,11 +23,11 @@ import java.util.Map;
 
 /** One rate of a card: added, changed and removed. */
 final class RatePages {
-    private final PageSources sources;
+    private final DeskSources sources;
     private final Html html;
     private final CardPages cards;
 
-    RatePages(PageSources sources, Html html, CardPages cards) {
+    RatePages(DeskSources sources, Html html, CardPages cards) {
         this.sources = sources;
         this.html = html;
         this.cards = cards;
@@ -49,23 +54,28 @@ final class RatePages {
         int at = place(ctx, card.facts());
         Form form = at == card.facts().rates().size()
                 ? Form.EMPTY
-                : FormJson.form(RateJson.write(card.facts().rates().get(at)));
+                : RateForm.of(card.facts().rates().get(at));
         return form.with("version", String.valueOf(card.version()));
     }
 
     private void showRate(Context ctx, Form form) {
         Stored<RateCard.Id, RateCard> card = cards.find(ctx);
+        int at = place(ctx, card.facts());
         Map<String, Object> model = Map.of(
                 "card",
                 card.id().number(),
                 "number",
-                place(ctx, card.facts()) + 1,
+                at + 1,
                 "title",
-                cards.supplier(card.facts()) + ", " + card.facts().name(),
+                cards.supplier(card.facts()).name() + ", " + card.facts().name(),
                 "currency",
                 card.facts().currency().code(),
                 "known",
-                place(ctx, card.facts()) < card.facts().rates().size(),
+                at < card.facts().rates().size(),
+                "things",
+                LetsChoices.of(sources.shelf()),
+                "letsNow",
+                letsNow(form),
                 "form",
                 form);
         if (form.faulty()) {
@@ -75,10 +85,22 @@ final class RatePages {
         }
     }
 
+    /** The name of what the form says that the rate is for, also where it can no more be chosen. */
+    private String letsNow(Form form) {
+        String[] parts = form.value("/lets").split("/", 2);
+        return Lets.Kind.of(parts[0])
+                .filter(kind -> parts.length == 2)
+                .flatMap(kind -> PathNumbers.of(parts[1]).stream()
+                        .mapToObj(number -> new Lets(kind, number))
+                        .findFirst())
+                .map(new LetsNames(sources.shelf())::said)
+                .orElse("");
+    }
+
     private void keepRate(Context ctx) {
         Stored<RateCard.Id, RateCard> card = cards.find(ctx);
         Form form = FormJson.compact(Requests.form(ctx));
-        FormJson.read(form, RateJson.reader(card.facts().currency()))
+        RateForm.read(form, card.facts().currency())
                 .fold(
                         rate -> changed(card, place(ctx, card.facts()), rate, Requests.version(form)),
                         faults -> Outcome.<Stored<RateCard.Id, RateCard>>refused(Problem.faulty(faults)))
@@ -113,8 +135,7 @@ final class RatePages {
     private Outcome<Stored<RateCard.Id, RateCard>> keep(
             Stored<RateCard.Id, RateCard> card, List<Rate> rates, long version) {
         RateCard facts = card.facts();
-        return sources.options()
-                .rateCards()
+        return sources.cards()
                 .change(new Stored<>(
                         card.id(),
                         version,

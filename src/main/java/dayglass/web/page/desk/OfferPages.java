@@ -1,4 +1,4 @@
-package dayglass.web.page;
+package dayglass.web.page.desk;
 
 import dayglass.base.Currency;
 import dayglass.base.Fault;
@@ -9,6 +9,8 @@ import dayglass.catalogue.PurchaseOffer;
 import dayglass.catalogue.Supplier;
 import dayglass.cost.plan.Question;
 import dayglass.web.error.Refusal;
+import dayglass.web.page.Html;
+import dayglass.web.page.Requests;
 import dayglass.web.page.form.Form;
 import dayglass.web.page.form.FormJson;
 import dayglass.wire.Decimals;
@@ -26,10 +28,10 @@ import java.util.Optional;
 
 /** A supplier's offer to sell: made, changed and removed. */
 final class OfferPages {
-    private final PageSources sources;
+    private final DeskSources sources;
     private final Html html;
 
-    OfferPages(PageSources sources, Html html) {
+    OfferPages(DeskSources sources, Html html) {
         this.sources = sources;
         this.html = html;
     }
@@ -45,15 +47,15 @@ final class OfferPages {
     }
 
     private Stored<Supplier.Id, Supplier> supplier(Context ctx) {
-        return Requests.find(ctx, sources.options().suppliers(), Supplier.Id::new);
+        return Requests.find(ctx, sources.suppliers(), Supplier.Id::new);
     }
 
     private Stored<PurchaseOffer.Id, PurchaseOffer> find(Context ctx) {
-        return Requests.find(ctx, sources.options().purchaseOffers(), PurchaseOffer.Id::new);
+        return Requests.find(ctx, sources.offers(), PurchaseOffer.Id::new);
     }
 
     private Stored<Supplier.Id, Supplier> sellerOf(PurchaseOffer offer) {
-        return sources.options().suppliers().find(offer.supplier()).orElseThrow();
+        return sources.suppliers().find(offer.supplier()).orElseThrow();
     }
 
     private static String action(Stored<Supplier.Id, Supplier> supplier) {
@@ -91,9 +93,9 @@ final class OfferPages {
 
     private static Outcome<PurchaseOffer> read(Form form, Stored<Supplier.Id, Supplier> supplier) {
         List<Fault> faults = new ArrayList<>();
-        Optional<Currency> currency = JobsPages.read(form, "currency", Decimals.currency(), faults);
+        Optional<Currency> currency = Requests.read(form, "currency", Decimals.currency(), faults);
         Optional<LocalDate> until =
-                form.has("validUntil") ? JobsPages.read(form, "validUntil", Readers.date(), faults) : Optional.empty();
+                form.has("validUntil") ? Requests.read(form, "validUntil", Readers.date(), faults) : Optional.empty();
         Read<Currency> read = currency.map(Read::good).orElseGet(Read::bad);
         Optional<Question.Purchase> purchase = FormJson.read(
                         form, PurchaseReader.offer(read, supplier.facts().name(), PurchaseOffer.Offer.ANY_FIRST_DAY))
@@ -111,12 +113,7 @@ final class OfferPages {
     private void make(Context ctx) {
         Stored<Supplier.Id, Supplier> supplier = supplier(ctx);
         Form form = FormJson.compact(Requests.form(ctx));
-        finish(
-                ctx,
-                supplier,
-                action(supplier),
-                form,
-                read(form, supplier).then(sources.options().purchaseOffers()::add));
+        finish(ctx, supplier, action(supplier), form, read(form, supplier).then(sources.offers()::add));
     }
 
     private void change(Context ctx) {
@@ -129,9 +126,8 @@ final class OfferPages {
                 action(offer, ""),
                 form,
                 read(form, seller)
-                        .then(facts -> sources.options()
-                                .purchaseOffers()
-                                .change(new Stored<>(offer.id(), Requests.version(form), facts))));
+                        .then(facts ->
+                                sources.offers().change(new Stored<>(offer.id(), Requests.version(form), facts))));
     }
 
     private void finish(
@@ -166,7 +162,7 @@ final class OfferPages {
 
     private void remove(Context ctx) {
         PurchaseOffer.Id id = new PurchaseOffer.Id(Requests.number(ctx, "id"));
-        Refusal.require(sources.options().purchaseOffers().remove(id, Requests.version(Requests.form(ctx))));
+        Refusal.require(sources.offers().remove(id, Requests.version(Requests.form(ctx))));
         Requests.see(ctx, "/desk");
     }
 }

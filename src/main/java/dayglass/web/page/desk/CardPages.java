@@ -1,10 +1,15 @@
-package dayglass.web.page;
+package dayglass.web.page.desk;
 
 import dayglass.base.Fault;
 import dayglass.base.Stored;
-import dayglass.catalogue.Rate;
 import dayglass.catalogue.RateCard;
+import dayglass.catalogue.Supplier;
+import dayglass.shelf.LetsNames;
 import dayglass.web.error.Refusal;
+import dayglass.web.page.FormRoutes;
+import dayglass.web.page.Html;
+import dayglass.web.page.Label;
+import dayglass.web.page.Requests;
 import dayglass.web.page.form.Form;
 import dayglass.web.page.picture.Words;
 import dayglass.wire.Readers;
@@ -17,18 +22,17 @@ import java.util.Map;
 import java.util.Optional;
 
 /** A rate card: shown, followed by another and removed; its rates have pages of their own. */
-public final class CardPages {
-    /** A rate in the list. */
-    public record Row(int number, String code, String covers, String blocks, String terms) {}
-
-    private final PageSources sources;
+final class CardPages {
+    private final DeskSources sources;
     private final Html html;
     private final RatePages rates;
+    private final SheetPage sheet;
 
-    CardPages(PageSources sources, Html html) {
+    CardPages(DeskSources sources, Html html) {
         this.sources = sources;
         this.html = html;
         this.rates = new RatePages(sources, html, this);
+        this.sheet = new SheetPage(sources, html, this);
     }
 
     void route(RoutesConfig routes) {
@@ -37,44 +41,36 @@ public final class CardPages {
         routes.get("/desk/cards/{id}/remove", this::askToRemove);
         routes.post("/desk/cards/{id}/remove", this::remove);
         rates.route(routes);
+        sheet.route(routes);
     }
 
     Stored<RateCard.Id, RateCard> find(Context ctx) {
-        return Requests.find(ctx, sources.options().rateCards(), RateCard.Id::new);
+        return Requests.find(ctx, sources.cards(), RateCard.Id::new);
     }
 
-    String supplier(RateCard card) {
-        return sources.options()
-                .suppliers()
-                .find(card.supplier())
-                .orElseThrow()
-                .facts()
-                .name();
+    Supplier supplier(RateCard card) {
+        return sources.suppliers().find(card.supplier()).orElseThrow().facts();
     }
 
     private void show(Context ctx, Form form) {
         Stored<RateCard.Id, RateCard> card = find(ctx);
-        List<Row> rows = new ArrayList<>();
-        for (Rate rate : card.facts().rates()) {
-            rows.add(new Row(
-                    rows.size() + 1,
-                    rate.code(),
-                    Words.covers(rate.covers()),
-                    String.join(
-                            ", ",
-                            rate.terms().blocks().stream()
-                                    .map(block -> RateWords.block(block) + " " + Words.amount(block.price()))
-                                    .toList()),
-                    RateWords.terms(rate)));
-        }
-        Label label = new Label(
-                card.facts().name(),
-                List.of(
-                        new Label.Field("supplier", supplier(card.facts())),
-                        new Label.Field("in force from", Words.date(card.facts().effectiveFrom())),
-                        new Label.Field("currency", card.facts().currency().code())));
+        LetsNames names = new LetsNames(sources.shelf());
+        List<RateLine> rows = new ArrayList<>();
+        card.facts().rates().forEach(rate -> rows.add(RateLine.of(rows.size() + 1, rate, names)));
+        Succession succession = Succession.of(sources.cards(), card, sources.today());
         Map<String, Object> model = Map.of(
-                "id", card.id().number(), "version", card.version(), "label", label, "rates", rows, "form", form);
+                "id",
+                card.id().number(),
+                "version",
+                card.version(),
+                "label",
+                label(card.facts()),
+                "rates",
+                rows,
+                "succession",
+                succession,
+                "form",
+                form);
         if (form.faulty()) {
             html.renderFaulty(ctx, "card.jte", model);
         } else {
@@ -82,19 +78,28 @@ public final class CardPages {
         }
     }
 
+    Label label(RateCard card) {
+        Supplier supplier = supplier(card);
+        return new Label(
+                card.name(),
+                List.of(
+                        new Label.Field(supplier.house() ? "of this house" : "supplier", supplier.name()),
+                        new Label.Field("in force from", Words.date(card.effectiveFrom())),
+                        new Label.Field("currency", card.currency().code())));
+    }
+
     /** The same rates from a later date on, to be changed there; this card stays. */
     private void succeed(Context ctx) {
         Stored<RateCard.Id, RateCard> card = find(ctx);
         Form form = Requests.form(ctx);
         List<Fault> faults = new ArrayList<>();
-        Optional<LocalDate> from = JobsPages.read(form, "effectiveFrom", Readers.date(), faults);
+        Optional<LocalDate> from = Requests.read(form, "effectiveFrom", Readers.date(), faults);
         if (from.isEmpty()) {
             show(ctx, form.with(faults));
             return;
         }
         RateCard facts = card.facts();
-        sources.options()
-                .rateCards()
+        sources.cards()
                 .add(new RateCard(facts.supplier(), facts.name(), facts.currency(), from.get(), facts.rates()))
                 .fold(
                         next -> {
@@ -122,7 +127,7 @@ public final class CardPages {
 
     private void remove(Context ctx) {
         RateCard.Id id = new RateCard.Id(Requests.number(ctx, "id"));
-        Refusal.require(sources.options().rateCards().remove(id, Requests.version(Requests.form(ctx))));
+        Refusal.require(sources.cards().remove(id, Requests.version(Requests.form(ctx))));
         Requests.see(ctx, "/desk");
     }
 }
