@@ -1,6 +1,7 @@
 package dayglass.app;
 
 import dayglass.app.demo.DemoHouse;
+import dayglass.app.demo.DemoWays;
 import dayglass.base.Outcome;
 import dayglass.base.Problem;
 import dayglass.base.Stored;
@@ -71,7 +72,7 @@ final class DemoCommand implements Callable<Integer> {
     }
 
     /** The first job there is, or the demo's own where there is none yet. */
-    private static Outcome<Job.Id> job(Rooms rooms) {
+    static Outcome<Job.Id> job(Rooms rooms) {
         List<Stored<Job.Id, Job>> jobs = rooms.jobs().list(Optional.empty(), 1);
         return jobs.isEmpty()
                 ? rooms.transactions().atomically(() -> begun(rooms))
@@ -79,7 +80,8 @@ final class DemoCommand implements Callable<Integer> {
     }
 
     private static Outcome<Job.Id> begun(Rooms rooms) {
-        if (rooms.shelf().units().list(Optional.empty(), 1).isEmpty()) {
+        boolean emptyHouse = rooms.shelf().units().list(Optional.empty(), 1).isEmpty();
+        if (emptyHouse) {
             DemoHouse.fill(new DemoHouse.Into(
                     rooms.household(),
                     rooms.shelf(),
@@ -94,7 +96,13 @@ final class DemoCommand implements Callable<Integer> {
                 .importFrom(CostingRequestReader.read(request()).fold(question -> question, faults -> {
                     throw new IllegalStateException("the demo's own request is faulty: " + faults);
                 }))
-                .map(Stored::id);
+                .map(job -> {
+                    if (emptyHouse) {
+                        DemoWays.fill(
+                                new DemoWays.Into(rooms.sources(), rooms.shelf(), rooms.briefs(), rooms.ways()), job);
+                    }
+                    return job.id();
+                });
     }
 
     private static byte[] request() {

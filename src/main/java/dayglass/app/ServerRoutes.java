@@ -57,6 +57,7 @@ import dayglass.web.page.shelf.UnitPage;
 import dayglass.web.page.verdict.VerdictPages;
 import dayglass.web.page.wall.WallPages;
 import dayglass.web.page.ways.SheetPages;
+import dayglass.web.page.ways.SheetPaper;
 import dayglass.web.page.ways.WaySources;
 import dayglass.web.reference.ReferencePage;
 import io.javalin.config.RoutesConfig;
@@ -100,18 +101,7 @@ public final class ServerRoutes {
         FitSources fit = new FitSources(rooms.shelf().models(), rooms.cameras(), rooms.ownMounts());
         new FitPages(fit, html).route(routes);
         new CameraPages(fit, html).route(routes);
-        new SheetPages(
-                        new WaySources(
-                                rooms.jobs(),
-                                rooms.briefs(),
-                                rooms.ways(),
-                                rooms.optionsSheets(),
-                                rooms.sources(),
-                                rooms.shelf().models(),
-                                rooms.ownMounts()),
-                        html,
-                        rooms.clock())
-                .route(routes);
+        new SheetPages(waySources(rooms), html, rooms.clock()).route(routes);
         new LabelPages(rooms.shelf(), rooms.household().settings(), html).route(routes);
         new BooksPages(
                         rooms.books(),
@@ -146,9 +136,24 @@ public final class ServerRoutes {
         FitApi.addTo(routes);
         new BriefApi(rooms.jobs(), rooms.briefs()).addTo(routes);
         new WayApi(rooms.jobs(), rooms.ways()).addTo(routes);
-        new OptionsSheetApi(rooms.optionsSheets()).addTo(routes);
+        new OptionsSheetApi(
+                        rooms.optionsSheets(),
+                        new Keyed(rooms.household().keyedAnswers()),
+                        new SheetPaper(waySources(rooms))::bytes)
+                .addTo(routes);
         new GearApi(rooms.cameras(), rooms.ownMounts()).addTo(routes);
         VerdictApi.addTo(routes);
+    }
+
+    private static WaySources waySources(Rooms rooms) {
+        return new WaySources(
+                rooms.jobs(),
+                rooms.briefs(),
+                rooms.ways(),
+                rooms.optionsSheets(),
+                rooms.sources(),
+                rooms.shelf().models(),
+                rooms.ownMounts());
     }
 
     private static void books(Rooms rooms, RoutesConfig routes) {

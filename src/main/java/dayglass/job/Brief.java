@@ -78,6 +78,11 @@ public record Brief(
                 : Optional.empty();
     }
 
+    /** The camera that a slot is for: its name without the focal length, since one camera uses one lens at a time. */
+    public String cameraOf(String slot) {
+        return MILLIMETRES.matcher(slot).replaceFirst("").strip();
+    }
+
     /** Whether a lens from one focal length to another (a prime's are one) serves a slot of this one. */
     public boolean serves(BigDecimal shortest, BigDecimal longest, BigDecimal wanted) {
         BigDecimal off = wanted.multiply(tolerance.fraction());

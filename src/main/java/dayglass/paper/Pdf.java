@@ -38,6 +38,15 @@ public final class Pdf {
      * @throws IllegalArgumentException where the page has no head
      */
     public static byte[] of(String page, PaperSize size) {
+        return print(page, size.widthMm() + "mm " + size.heightMm() + "mm");
+    }
+
+    /** The same on a sheet that is laid across. */
+    public static byte[] across(String page, PaperSize size) {
+        return print(page, size.heightMm() + "mm " + size.widthMm() + "mm");
+    }
+
+    private static byte[] print(String page, String size) {
         int head = page.indexOf(HEAD_ENDS);
         if (head < 0) {
             throw new IllegalArgumentException("a page to print has a head");
@@ -71,8 +80,8 @@ public final class Pdf {
         return out.toByteArray();
     }
 
-    private static String style(PaperSize size) {
-        return "<style>@page { size: " + size.widthMm() + "mm " + size.heightMm() + "mm; }\n" + house() + "</style>";
+    private static String style(String size) {
+        return "<style>@page { size: " + size + "; }\n" + house() + "</style>";
     }
 
     private static String house() {

@@ -113,7 +113,9 @@ public final class Contract {
     }
 
     private static boolean isBinary(String type) {
-        return type.startsWith("image/") || type.startsWith("application/vnd.openxmlformats");
+        return type.startsWith("image/")
+                || type.equals("application/pdf")
+                || type.startsWith("application/vnd.openxmlformats");
     }
 
     public List<String> problemFaults(Reply reply) {

@@ -207,13 +207,13 @@ public final class DemoHouse {
                         now)));
     }
 
-    private static <T> T must(Outcome<T> outcome) {
+    static <T> T must(Outcome<T> outcome) {
         return outcome.fold(done -> done, problem -> {
             throw new IllegalStateException("the demo's own data is refused: " + problem);
         });
     }
 
-    private static byte[] bytes(String name) {
+    static byte[] bytes(String name) {
         try (InputStream in = DemoHouse.class.getResourceAsStream(FOLDER + name)) {
             if (in == null) {
                 throw new IllegalStateException(FOLDER + name + " is not in the jar");

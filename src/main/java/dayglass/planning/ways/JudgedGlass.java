@@ -50,6 +50,11 @@ public record JudgedGlass(
      * @param front an attachment, or a filter, which takes light and adds no squeeze
      */
     public record Models(LensModel lens, Optional<LensModel> front, int count) {
+        /** Whether it is a lens, and not something that goes with one. */
+        boolean isLens() {
+            return LENSES.contains(lens.kind());
+        }
+
         private boolean filtered() {
             return front.filter(model -> model.kind() == Kind.EFFECT_FILTER).isPresent();
         }
@@ -84,7 +89,7 @@ public record JudgedGlass(
                 : brief.picture();
         FitQuestion.Setting setting = picture.with(mounts);
         List<String> lacks = new ArrayList<>(models.glass().lacks(mounts));
-        if (!LENSES.contains(models.lens().kind())) {
+        if (!models.isLens()) {
             lacks.add(models.lens().maker() + " " + models.lens().name() + " is no lens but a "
                     + models.lens().kind().word() + ": name the lens that it works on");
         }
@@ -127,6 +132,11 @@ public record JudgedGlass(
     /** Whether its focal length is that of a slot, within the brief's tolerance. */
     boolean isFor(BigDecimal wanted, Brief brief) {
         return !focals.isEmpty() && brief.serves(focals.get(0), focals.get(focals.size() - 1), wanted);
+    }
+
+    /** Whether it has a range of focal lengths. */
+    boolean isZoom() {
+        return focals.size() > 1 && focals.get(0).compareTo(focals.get(1)) < 0;
     }
 
     /** How far its focal length is from a slot's; 0 inside of a zoom's range. */

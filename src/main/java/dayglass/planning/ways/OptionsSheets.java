@@ -31,12 +31,14 @@ public final class OptionsSheets {
     private final CostWay costWay;
     private final Clock clock;
     private final Map<Long, OptionsSheet> sheets = new ConcurrentHashMap<>();
-    private final AtomicLong last = new AtomicLong();
+    private final AtomicLong last;
 
     public OptionsSheets(Asked asked, CostWay costWay, Clock clock) {
         this.asked = asked;
         this.costWay = costWay;
         this.clock = clock;
+        // So that a number is never that of another sheet after the program was started again.
+        this.last = new AtomicLong(clock.millis());
     }
 
     /** What a sheet is made of. */
@@ -62,7 +64,7 @@ public final class OptionsSheets {
             return refused("The brief's camera has the mount " + mount + ", which is not known any more.");
         }
         return run(new OptionsSheet(last.incrementAndGet(), id, ways.size(), clock.instant()), sheet -> {
-            CostWay.Basis basis = costWay.basis(job.get(), brief.get(), mounts);
+            SheetBasis basis = costWay.basis(job.get(), new Judging(brief.get(), mounts), ways);
             ways.stream()
                     .takeWhile(way -> !sheet.stopped())
                     .forEach(way -> sheet.add(costWay.row(way, basis, sheet::stopped)));
@@ -73,7 +75,7 @@ public final class OptionsSheets {
     private void payBack(OptionsSheet sheet, SheetRow row) {
         row.cost()
                 .flatMap(cost ->
-                        asked.costings().find(cost.costing()).map(kept -> costWay.payback(kept, cost, sheet::stopped)))
+                        asked.costings().find(cost.costing()).map(kept -> costWay.payback(kept, sheet::stopped)))
                 .ifPresent(payback -> sheet.replace(row.with(payback)));
     }
 

@@ -4,7 +4,6 @@ import dayglass.base.DateRange;
 import dayglass.base.Money;
 import dayglass.cost.DayUse;
 import dayglass.cost.Schedule;
-import dayglass.cost.plan.Answer;
 import dayglass.cost.plan.LeastCost;
 import dayglass.cost.plan.Question;
 import dayglass.cost.plan.StopSignal;
@@ -30,21 +29,26 @@ public record Payback(Optional<Integer> shootDays, String why) {
 
     /**
      * Works it out with the engine. The job's pattern is repeated, each time on the same weekdays; what is needed up to a
-     * shoot day counts, over a horizon that stays the same, so that more days never cost less.
+     * shoot day counts, over a horizon that stays the same, so that more days never cost less. Cash does not matter, as
+     * the question is what buying is worth.
      *
-     * @param comparison the question's own
+     * @param question what the way's own options serve, without what completes them
      */
-    static Payback of(Question question, Answer.Comparison comparison, StopSignal stop) {
-        if (comparison.buyOnly().total().isEmpty()) {
-            return none("it cannot be done by buying alone");
+    static Payback of(Question question, StopSignal stop) {
+        if (question.purchases().isEmpty()) {
+            return none("nothing of it is for sale");
         }
-        if (comparison.rentOnly().total().isEmpty()) {
-            return none("it cannot be done by renting alone");
+        if (question.rentals().isEmpty()) {
+            return none("nothing of it can be rented");
         }
-        if (comparison.buyOnly().cutShort()) {
+        Optional<LeastCost.Best> buying = LeastCost.best(OwnPart.bought(question), stop);
+        if (buying.isEmpty()) {
+            return none("buying alone does not serve all that it serves");
+        }
+        if (!buying.get().lowerBound().equals(buying.get().total())) {
             return none("buying alone was not settled in the time");
         }
-        return new Search(question, comparison.buyOnly().total().get(), stop).found();
+        return new Search(question, buying.get().total(), stop).found();
     }
 
     /** One search. */
@@ -85,6 +89,9 @@ public record Payback(Optional<Integer> shootDays, String why) {
             if (reached == Reached.NO) {
                 return none("not within " + repeats * shoot.size() + " shoot days");
             }
+            if (reached == Reached.NEVER) {
+                return none("renting alone does not serve all that it serves");
+            }
             int low = 0;
             int high = repeats * shoot.size();
             while (reached == Reached.YES && high - low > 1) {
@@ -100,7 +107,8 @@ public record Payback(Optional<Integer> shootDays, String why) {
         private enum Reached {
             YES,
             NO,
-            UNSETTLED
+            UNSETTLED,
+            NEVER
         }
 
         /** Whether renting for so many shoot days costs as much as buying. */
@@ -111,7 +119,7 @@ public record Payback(Optional<Integer> shootDays, String why) {
             }
             Optional<LeastCost.Best> renting = LeastCost.best(asked, stop);
             if (renting.isEmpty()) {
-                return Reached.UNSETTLED;
+                return stop.stopped() ? Reached.UNSETTLED : Reached.NEVER;
             }
             if (renting.get().lowerBound().compareTo(buying) >= 0) {
                 return Reached.YES;

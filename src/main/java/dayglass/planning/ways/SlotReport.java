@@ -30,23 +30,21 @@ public record SlotReport(String slot, Optional<Verdict> verdict, List<String> by
         return !by.isEmpty();
     }
 
-    static SlotReport of(String slot, Brief brief, List<PieceCover> covers, List<JudgedGlass> all) {
+    static SlotReport of(String slot, Brief brief, List<PieceCover> covers, Set<JudgedGlass> all) {
         Set<JudgedGlass> serving = of(slot, covers.stream().map(PieceCover::by).toList());
         Set<JudgedGlass> refused =
                 of(slot, covers.stream().map(PieceCover::refused).toList());
         List<String> reasons = new ArrayList<>();
-        Stream.concat(serving.stream(), refused.stream()).forEach(glass -> {
-            reasons.addAll(glass.reasons());
-            glass.remarks().forEach(remark -> reasons.add(glass.name() + ": " + remark));
-        });
+        Stream.concat(serving.stream(), refused.stream()).forEach(glass -> reasons.addAll(glass.reasons()));
         Optional<Verdict> verdict =
                 serving.stream().flatMap(glass -> glass.verdict().stream()).reduce(Verdict::orWorse);
         List<String> unjudged = covers.stream()
                 .filter(piece -> piece.servesUnjudged(slot))
                 .map(PieceCover::option)
                 .toList();
-        unjudged.forEach(option -> reasons.add(
-                option + " says that it covers this; its glass is not named, so its picture is not judged."));
+        brief.focalOf(slot)
+                .ifPresent(focal -> unjudged.forEach(option -> reasons.add(
+                        option + " says that it covers this; its glass is not named, so its picture is not judged.")));
         if (serving.isEmpty() && refused.isEmpty() && unjudged.isEmpty()) {
             reasons.add(nothing(slot, brief, all));
         }
@@ -67,7 +65,7 @@ public record SlotReport(String slot, Optional<Verdict> verdict, List<String> by
         return all;
     }
 
-    private static String nothing(String slot, Brief brief, List<JudgedGlass> all) {
+    private static String nothing(String slot, Brief brief, Set<JudgedGlass> all) {
         Optional<BigDecimal> focal = brief.focalOf(slot);
         if (focal.isEmpty()) {
             return "The brief says no focal length for " + slot + ", and its name holds none in mm.";

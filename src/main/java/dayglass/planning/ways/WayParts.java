@@ -17,8 +17,10 @@ import dayglass.job.Way;
 import dayglass.planning.OptionSources;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -56,6 +58,31 @@ final class WayParts {
             }
         }
         return Outcome.done(named);
+    }
+
+    /**
+     * The glass that options are known to bring, by id: what the shelf knows of the job's own units and sets, then what
+     * the first way says that names it.
+     */
+    Map<String, List<JudgedGlass.Models>> known(Job job, List<Stored<Way.Id, Way>> ways) {
+        Map<String, List<JudgedGlass.Models>> known = new LinkedHashMap<>();
+        Stream.concat(
+                        job.sources().units().stream().map(Way.OwnUnit::new),
+                        job.sources().lensSets().stream().map(Way.OwnSet::new))
+                .map(source -> new Way.Piece(source, List.of()))
+                .forEach(piece -> of(piece).map(named -> putIfKnown(known, named)));
+        ways.forEach(way -> of(way.facts()).map(pieces -> {
+            pieces.forEach(piece -> putIfKnown(known, piece));
+            return pieces;
+        }));
+        return known;
+    }
+
+    private static Named putIfKnown(Map<String, List<JudgedGlass.Models>> known, Named piece) {
+        if (!piece.glass().isEmpty()) {
+            known.putIfAbsent(piece.option(), piece.glass());
+        }
+        return piece;
     }
 
     private Outcome<Named> of(Way.Piece piece) {

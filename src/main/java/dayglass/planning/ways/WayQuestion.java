@@ -11,7 +11,10 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * The questions that a way comes to. What the way leaves uncovered becomes slots of their own, so that other options
@@ -20,6 +23,11 @@ import java.util.Set;
 final class WayQuestion {
     /** Ends the name of a slot that other options complete. */
     static final String COMPLETED = ", completed";
+
+    /** The slot that another one completes; itself where it does not. */
+    static String slotOf(String slot) {
+        return slot.endsWith(COMPLETED) ? slot.substring(0, slot.length() - COMPLETED.length()) : slot;
+    }
 
     private final Question resolved;
 
@@ -71,9 +79,12 @@ final class WayQuestion {
     /**
      * The way with what it leaves uncovered served by others.
      *
-     * @param others ids of the options that may
+     * @param others how many of each slot the options serve that may, by id
      */
-    Question completed(Map<String, Map<String, Integer>> covers, List<Costing.Shortage> shortages, Set<String> others) {
+    Question completed(
+            Map<String, Map<String, Integer>> covers,
+            List<Costing.Shortage> shortages,
+            Map<String, Map<String, Integer>> others) {
         Map<String, Map<LocalDate, Integer>> own = demand(resolved);
         Map<String, Map<LocalDate, Integer>> lacking = new LinkedHashMap<>();
         for (Costing.Shortage shortage : shortages) {
@@ -85,13 +96,11 @@ final class WayQuestion {
         List<Question.Need> needs = new ArrayList<>(needs(own));
         needs.addAll(needs(lacking));
         Map<String, Map<String, Integer>> all = new LinkedHashMap<>(covers);
-        declared().forEach((id, slots) -> {
+        others.forEach((id, slots) -> {
             Map<String, Integer> completing = new HashMap<>();
             slots.forEach((slot, count) -> completing.put(slot + COMPLETED, count));
             completing.keySet().retainAll(lacking.keySet());
-            if (others.contains(id)) {
-                all.putIfAbsent(id, completing);
-            }
+            all.putIfAbsent(id, completing);
         });
         return with(needs, all);
     }
@@ -103,6 +112,34 @@ final class WayQuestion {
         resolved.purchases().forEach(option -> declared.put(option.id(), option.covers()));
         resolved.owned().forEach(option -> declared.put(option.id(), option.covers()));
         return declared;
+    }
+
+    /** On which of the job's days only an option is there; empty where it is there on all. */
+    Optional<String> daysOf(String option) {
+        DateRange horizon = resolved.schedule().horizon();
+        Optional<String> bought = resolved.purchases().stream()
+                .filter(each -> each.id().equals(option))
+                .filter(each -> each.availableFrom().isAfter(horizon.from()))
+                .map(each -> "from " + each.availableFrom() + " on")
+                .findFirst();
+        return bought.or(() -> Stream.concat(
+                        resolved.rentals().stream()
+                                .filter(each -> each.id().equals(option))
+                                .map(Question.Rental::available),
+                        resolved.owned().stream()
+                                .filter(each -> each.id().equals(option))
+                                .map(Question.Owned::available))
+                .filter(windows -> windows.stream().noneMatch(each -> holds(each, horizon)))
+                .map(windows -> windows.stream()
+                        .filter(each -> each.overlaps(horizon))
+                        .map(each -> "from " + each.from() + " to " + each.lastDay())
+                        .collect(Collectors.joining(" and ")))
+                .filter(words -> !words.isEmpty())
+                .findFirst());
+    }
+
+    private static boolean holds(DateRange window, DateRange horizon) {
+        return !window.from().isAfter(horizon.from()) && !window.until().isBefore(horizon.until());
     }
 
     Set<String> slots() {

@@ -26,6 +26,10 @@ public record ScatterPicture(List<Point> points, List<Mark> costs, List<Mark> lo
     private static final int MOST_LOOK = 100;
     private static final int LOOK_STEP = 25;
     private static final int COST_MARKS = 4;
+    /** From the middle of a number down to its line. */
+    private static final int BASELINE = 4;
+    /** Up to this distance a number needs no line that leads to it. */
+    private static final int NEAR = 22;
 
     public ScatterPicture {
         points = List.copyOf(points);
@@ -33,8 +37,13 @@ public record ScatterPicture(List<Point> points, List<Mark> costs, List<Mark> lo
         looks = List.copyOf(looks);
     }
 
-    /** One way; its number is that of its row. */
-    public record Point(int x, int y, int number, boolean unbeaten, String title) {}
+    /** One way; its number is that of its row, written with its middle at {@code labelX} on the line {@code labelY}. */
+    public record Point(int x, int y, int labelX, int labelY, int number, boolean unbeaten, String title) {
+        /** Whether its number stands so far away that a line must lead there. */
+        public boolean led() {
+            return Math.hypot(labelX - x, labelY - BASELINE - y) > NEAR;
+        }
+    }
 
     /** A mark on an axis, where it lies on that axis. */
     public record Mark(int at, String label) {}
@@ -53,17 +62,16 @@ public record ScatterPicture(List<Point> points, List<Mark> costs, List<Mark> lo
         Money zero = Money.zero(totals.get(0).currency());
         Money least = totals.stream().reduce(zero, (a, b) -> a.compareTo(b) < 0 ? a : b);
         Money most = totals.stream().reduce(zero, (a, b) -> a.compareTo(b) > 0 ? a : b);
+        List<LabelPlaces.Spot> spots = shown.stream()
+                .map(line -> new LabelPlaces.Spot(
+                        x(line.total().orElseThrow(), least, most),
+                        y(line.row().picture().look().orElseThrow()),
+                        line.number()))
+                .toList();
+        List<LabelPlaces.Box> labels = LabelPlaces.of(spots, new LabelPlaces.Box(LEFT, 0, WIDTH - LEFT, HEIGHT));
         List<Point> points = new ArrayList<>();
-        for (SheetLine line : shown) {
-            Money total = line.total().orElseThrow();
-            BigDecimal look = line.row().picture().look().orElseThrow();
-            points.add(new Point(
-                    x(total, least, most),
-                    y(look),
-                    line.number(),
-                    line.unbeaten(),
-                    line.number() + ", " + line.name() + ": " + Words.money(total) + ", look " + SheetLine.score(look)
-                            + (line.unbeaten() ? ", beaten by none" : "")));
+        for (int at = 0; at < shown.size(); at++) {
+            points.add(point(shown.get(at), spots.get(at), labels.get(at)));
         }
         List<Mark> looks = new ArrayList<>();
         for (int look = 0; look <= MOST_LOOK; look += LOOK_STEP) {
@@ -75,6 +83,19 @@ public record ScatterPicture(List<Point> points, List<Mark> costs, List<Mark> lo
                 looks,
                 "Cost against look. "
                         + String.join("; ", points.stream().map(Point::title).toList()) + ".");
+    }
+
+    private static Point point(SheetLine line, LabelPlaces.Spot spot, LabelPlaces.Box label) {
+        return new Point(
+                spot.x(),
+                spot.y(),
+                label.left() + label.width() / 2,
+                label.top() + label.height() / 2 + BASELINE,
+                spot.number(),
+                line.unbeaten(),
+                line.number() + ", " + line.name() + ": "
+                        + Words.money(line.total().orElseThrow()) + ", look " + line.look()
+                        + (line.unbeaten() ? ", beaten by none" : ""));
     }
 
     private static List<Mark> costs(Money least, Money most) {

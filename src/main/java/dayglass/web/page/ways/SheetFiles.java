@@ -44,9 +44,11 @@ final class SheetFiles {
                         text(
                                 "currency",
                                 line -> line.total()
+                                        .or(line.row()::bought)
                                         .map(total -> total.currency().code())
                                         .orElse("")),
-                        amount("bought", Answer.Comparison::buyOnly),
+                        Column.plain("bought", line -> cell(line.row().bought())),
+                        text("bought note", SheetLine::boughtNote),
                         amount("by the day", Answer.Comparison::dayRateOnly),
                         amount("by the week", Answer.Comparison::weekRateOnly),
                         amount("best mix", Answer.Comparison::best),
@@ -60,6 +62,7 @@ final class SheetFiles {
                                         .flatMap(Payback::shootDays)
                                         .map(BigDecimal::valueOf))),
                         text("beaten by none", line -> line.unbeaten() ? "yes" : ""),
+                        text("best mix takes", SheetLine::takes),
                         text("completed by others", line -> String.join("; ", line.completions())),
                         text("reasons", SheetFiles::reasons),
                         text("costing", line -> line.costed() ? String.valueOf(line.costing()) : "")),

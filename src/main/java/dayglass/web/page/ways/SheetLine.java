@@ -3,16 +3,24 @@ package dayglass.web.page.ways;
 import dayglass.base.Money;
 import dayglass.catalogue.LensModel.Look;
 import dayglass.cost.plan.Answer;
+import dayglass.job.Way;
 import dayglass.optics.Verdict;
+import dayglass.planning.ways.Completion;
+import dayglass.planning.ways.Frontier;
+import dayglass.planning.ways.OptionsSheet;
 import dayglass.planning.ways.Payback;
 import dayglass.planning.ways.SheetRow;
 import dayglass.planning.ways.SlotReport;
+import dayglass.planning.ways.Taken;
 import dayglass.web.page.picture.Words;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 
@@ -24,6 +32,17 @@ import java.util.stream.Collectors;
  */
 public record SheetLine(int number, SheetRow row, boolean unbeaten) {
     private static final String DASH = "–";
+
+    /** The rows of a sheet so far. */
+    static List<SheetLine> of(OptionsSheet sheet) {
+        List<SheetRow> rows = sheet.rows();
+        Set<Way.Id> unbeaten = Frontier.of(rows);
+        List<SheetLine> lines = new ArrayList<>();
+        for (SheetRow row : rows) {
+            lines.add(new SheetLine(lines.size() + 1, row, unbeaten.contains(row.way())));
+        }
+        return lines;
+    }
 
     public long way() {
         return row.way().number();
@@ -44,7 +63,8 @@ public record SheetLine(int number, SheetRow row, boolean unbeaten) {
     /** How many of the job's slots its own glass serves. */
     public String served() {
         long served = slots().stream().filter(SlotReport::served).count();
-        return served + " of " + slots().size() + " slots";
+        long refused = row.picture().refused();
+        return served + " of " + slots().size() + " slots" + (refused == 0 ? "" : ", " + refused + " refused");
     }
 
     public List<SlotReport> slots() {
@@ -55,7 +75,7 @@ public record SheetLine(int number, SheetRow row, boolean unbeaten) {
     public boolean hasMore() {
         return slots().stream()
                         .anyMatch(slot -> slot.served() && !slot.reasons().isEmpty())
-                || !(note() + lookNote() + paysNote()).isEmpty();
+                || !(note() + lookNote()).isEmpty();
     }
 
     public String slotVerdict(SlotReport slot) {
@@ -106,7 +126,21 @@ public record SheetLine(int number, SheetRow row, boolean unbeaten) {
     }
 
     public String bought() {
-        return amount(Answer.Comparison::buyOnly);
+        return row.bought().map(Words::amount).orElse(DASH);
+    }
+
+    /** What must be known of the amount bought; empty text where it is a row of the costing. */
+    public String boughtNote() {
+        List<String> notes = new ArrayList<>();
+        row.costs().bought().ifPresent(bought -> {
+            if (bought.beyondCash()) {
+                notes.add("takes " + Words.amount(bought.cash()) + " in cash, more than the job's cash limit");
+            }
+            if (bought.completedByRenting()) {
+                notes.add("what completes it is rented");
+            }
+        });
+        return String.join("; ", notes);
     }
 
     public String byDay() {
@@ -154,12 +188,43 @@ public record SheetLine(int number, SheetRow row, boolean unbeaten) {
         return row.problem();
     }
 
-    /** What others complete, one line a slot. */
+    /** What the best mix pays for; empty text where nothing is paid for. */
+    public String takes() {
+        return row.cost().map(SheetRow.Cost::taken).orElse(List.of()).stream()
+                .filter(taken -> taken.how() != Taken.How.OWNED)
+                .map(SheetLine::words)
+                .collect(Collectors.joining("; "));
+    }
+
+    private static String words(Taken taken) {
+        return taken.how() == Taken.How.BOUGHT
+                ? taken.option() + " bought" + (taken.periods() > 1 ? " " + taken.periods() + " times" : "")
+                : taken.option() + " rented for " + Words.days(taken.days())
+                        + (taken.periods() > 1 ? " in " + taken.periods() + " periods" : "");
+    }
+
+    /** What others complete: slots that the same serves on as many days on one line. */
     public List<String> completions() {
-        return row.cost().map(SheetRow.Cost::completions).orElse(List.of()).stream()
-                .map(each ->
-                        each.slot() + " on " + Words.days(each.days()) + " by " + String.join(", ", each.options()))
+        Map<String, List<String>> slots = new LinkedHashMap<>();
+        row.cost()
+                .map(SheetRow.Cost::completions)
+                .orElse(List.of())
+                .forEach(each -> slots.computeIfAbsent(
+                                " on " + Words.days(each.days()) + " by "
+                                        + each.by().stream()
+                                                .map(SheetLine::words)
+                                                .collect(Collectors.joining(", ")),
+                                how -> new ArrayList<>())
+                        .add(each.slot()));
+        return slots.entrySet().stream()
+                .map(each -> String.join(", ", each.getValue()) + each.getKey())
                 .toList();
+    }
+
+    private static String words(Completion.By by) {
+        String what = String.join(", ", by.glass());
+        String told = by.verdict().map(verdict -> what + ": " + verdict.words()).orElse(by.untold());
+        return by.option() + (told.isEmpty() ? "" : " (" + told + ")");
     }
 
     Optional<Money> total() {

@@ -22,7 +22,7 @@ record SheetOrder(String word, Comparator<SheetLine> order) {
             BY_WAY,
             by("fit", line -> line.row().picture().worst().map(SheetOrder::rank)),
             by("look", line -> line.row().picture().look().map(look -> look.negate())),
-            by("bought", line -> total(line, Answer.Comparison::buyOnly)),
+            by("bought", line -> line.row().bought()),
             by("day", line -> total(line, Answer.Comparison::dayRateOnly)),
             by("week", line -> total(line, Answer.Comparison::weekRateOnly)),
             by("best", line -> total(line, Answer.Comparison::best)),

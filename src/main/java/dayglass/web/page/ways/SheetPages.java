@@ -2,31 +2,24 @@ package dayglass.web.page.ways;
 
 import dayglass.base.Problem;
 import dayglass.base.Stored;
-import dayglass.job.Brief;
 import dayglass.job.Job;
-import dayglass.job.Way;
 import dayglass.optics.check.Fit;
-import dayglass.planning.ways.Frontier;
+import dayglass.paper.PaperSize;
 import dayglass.planning.ways.OptionsSheet;
-import dayglass.planning.ways.SheetRow;
 import dayglass.web.error.Refusal;
 import dayglass.web.page.FormRoutes;
 import dayglass.web.page.Html;
 import dayglass.web.page.Requests;
-import dayglass.web.page.picture.Words;
 import dayglass.wire.Json;
 import dayglass.wire.JsonPrint;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.Clock;
 import java.time.Duration;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.stream.Collectors;
 
 /** The ways of a job and its options sheet. */
 public final class SheetPages {
@@ -50,6 +43,7 @@ public final class SheetPages {
         routes.get("/jobs/{id}/ways/state", this::state);
         routes.get("/jobs/{id}/ways/sheet.csv", this::csv);
         routes.get("/jobs/{id}/ways/sheet.xlsx", this::xlsx);
+        routes.get("/jobs/{id}/ways/sheet.pdf", this::pdf);
         FormRoutes.take(routes, "/jobs/{id}/ways/sheet", "/jobs/{id}/ways", this::start);
         FormRoutes.take(routes, "/jobs/{id}/ways/stop", "/jobs/{id}/ways", this::stop);
     }
@@ -91,22 +85,12 @@ public final class SheetPages {
         return Duration.between(sheet.startedAt(), clock.instant()).toSeconds();
     }
 
-    private static List<SheetLine> lines(OptionsSheet sheet) {
-        List<SheetRow> rows = sheet.rows();
-        Set<Way.Id> unbeaten = Frontier.of(rows);
-        List<SheetLine> lines = new ArrayList<>();
-        for (SheetRow row : rows) {
-            lines.add(new SheetLine(lines.size() + 1, row, unbeaten.contains(row.way())));
-        }
-        return lines;
-    }
-
     private static SheetOrder order(Context ctx) {
         return SheetOrder.of(Optional.ofNullable(ctx.queryParam("sort")).orElse(""));
     }
 
     private void csv(Context ctx) {
-        send(ctx, "csv", "text/csv; charset=utf-8", SheetFiles.csv(order(ctx).sorted(lines(latest(ctx)))));
+        send(ctx, "csv", "text/csv; charset=utf-8", SheetFiles.csv(order(ctx).sorted(SheetLine.of(latest(ctx)))));
     }
 
     private void xlsx(Context ctx) {
@@ -118,7 +102,14 @@ public final class SheetPages {
                 SheetFiles.xlsx(
                         sources.job(ctx).facts().name(),
                         sheet.startedAt(),
-                        order(ctx).sorted(lines(sheet))));
+                        order(ctx).sorted(SheetLine.of(sheet))));
+    }
+
+    private void pdf(Context ctx) {
+        PaperSize size = PaperSize.of(
+                        Optional.ofNullable(ctx.queryParam("paper")).orElse(""))
+                .orElse(PaperSize.A4);
+        send(ctx, "pdf", "application/pdf", new SheetPaper(sources).bytes(latest(ctx), order(ctx), size));
     }
 
     private static void send(Context ctx, String ending, String type, byte[] bytes) {
@@ -133,14 +124,17 @@ public final class SheetPages {
         Optional<OptionsSheet> sheet = sources.sheets().latestOf(job.id());
         // Asked before the rows, so that a sheet that is over shows all of them.
         boolean running = sheet.filter(each -> !each.over()).isPresent();
-        List<SheetLine> lines = sheet.map(SheetPages::lines).orElse(List.of());
+        List<SheetLine> lines = sheet.map(SheetLine::of).orElse(List.of());
         Map<String, Object> model = new LinkedHashMap<>();
         model.put("job", job.id().number());
         model.put("name", job.facts().name());
         model.put("currency", job.facts().currency().code());
         model.put(
                 "brief",
-                sources.briefs().of(job.id()).map(brief -> facts(brief.facts())).orElse(List.of()));
+                sources.briefs()
+                        .of(job.id())
+                        .map(brief -> BriefWords.of(brief.facts()))
+                        .orElse(List.of()));
         model.put(
                 "ways",
                 sources.ways().of(job.id()).stream()
@@ -170,32 +164,5 @@ public final class SheetPages {
                 .filter(line -> chosen.contains(String.valueOf(line.way())))
                 .limit(MOST_BESIDE)
                 .toList();
-    }
-
-    /** The brief in a few phrases. */
-    private static List<String> facts(Brief brief) {
-        List<String> facts = new ArrayList<>();
-        Brief.Picture picture = brief.picture();
-        facts.add("sensor " + picture.camera().width().toPlainString() + " × "
-                + picture.camera().height().toPlainString() + " mm, mount "
-                + picture.camera().mount());
-        facts.add("delivered " + picture.aspect().toPlainString() + " : 1");
-        brief.squeeze().ifPresent(squeeze -> facts.add("wanted squeeze " + squeeze.toPlainString()));
-        picture.light().lux().ifPresent(lux -> facts.add("darkest scene " + lux.toPlainString() + " lux"));
-        picture.set()
-                .closestSubjectM()
-                .ifPresent(metres -> facts.add("nearest subject " + metres.toPlainString() + " m"));
-        if (!brief.looks().isEmpty()) {
-            facts.add("looks: "
-                    + brief.looks().entrySet().stream()
-                            .sorted(Map.Entry.comparingByKey())
-                            .map(each -> each.getKey().word() + " "
-                                    + each.getValue().grade() + " (weight "
-                                    + each.getValue().weight().toPlainString() + ")")
-                            .collect(Collectors.joining(", ")));
-        }
-        brief.budget().ifPresent(budget -> facts.add("budget " + Words.money(budget)));
-        facts.add("a lens may be " + brief.tolerance().value().toPlainString() + " % off its slot's focal length");
-        return facts;
     }
 }

@@ -193,8 +193,17 @@ class OptionsSheetApiTest extends OneServer {
         assertEquals("370.00", row.get("cashNeeded").asString());
         assertTrue(row.get("withinBudget").asBoolean());
         assertEquals(
-                "[{\"slot\":\"100 mm\",\"days\":1,\"options\":[\"hundred\"]}]",
+                "[{\"slot\":\"100 mm\",\"days\":1,\"by\":[{\"option\":\"hundred\",\"glass\":[],\"reasons\":[]}]}]",
                 row.get("completedBy").toString());
+        assertEquals(
+                "[{\"option\":\"forty\",\"how\":\"rented\",\"periods\":2,\"days\":3},"
+                        + "{\"option\":\"hundred\",\"how\":\"rented\",\"periods\":1,\"days\":1}]",
+                row.get("takes").toString());
+        // Bought it is 500.00 and the 100 mm, which is rented, 70.00; of the way's own part buying pays from day five.
+        assertEquals(
+                "{\"total\":\"570.00\",\"cash\":\"1070.00\",\"beyondCashLimit\":false,\"completedByRenting\":true}",
+                row.get("ifBought").toString());
+        assertEquals(5, row.get("buyingPaysFromShootDays").asInt(), row.toString());
         assertEquals("fits", row.at("/slots/0/verdict").asString());
         assertFalse(row.at("/slots/1").has("verdict"));
         assertTrue(row.at("/slots/1/reasons/0").asString().contains("Nothing within 10 % of 100 mm"));
@@ -222,6 +231,70 @@ class OptionsSheetApiTest extends OneServer {
         assertEquals("500.00", row.get("bought").asString(), row.toString());
         assertEquals("300.00", row.get("best").asString());
         assertEquals(5, row.get("buyingPaysFromShootDays").asInt());
+    }
+
+    /** Bought it takes 1000.00, which the job has not; what it would come to is told all the same. */
+    @Test
+    void whatTheCashLimitForbidsIsToldWithItsPrice() throws InterruptedException {
+        job = served.post(
+                        "/api/jobs/import",
+                        REQUEST.replace("Quay Hire", "Quay Hire " + made).replace("9000.00", "900.00"))
+                .id();
+        keepBrief();
+        add("Bought", "[{\"purchaseOffer\": " + offer + glass(lens) + "}]");
+        JsonNode row = sheet().at("/rows/0");
+        assertTrue(row.get("problem").asString().contains("not with purchases within the cash limit"), row.toString());
+        assertFalse(row.has("costingId"));
+        assertEquals("EUR", row.get("currency").asString());
+        assertEquals(
+                "{\"total\":\"570.00\",\"cash\":\"1070.00\",\"beyondCashLimit\":true,\"completedByRenting\":true}",
+                row.get("ifBought").toString());
+    }
+
+    /** "hundred" brings what the way that names it says. */
+    @ParameterizedTest
+    @CsvSource({"34, fits", "30, fits with care", "10, "})
+    void whatCompletesAWayIsJudgedLikeTheWay(String circle, String verdict) throws InterruptedException {
+        keepBrief();
+        long hundred = model("Hundred " + circle + " " + made, "100", circle, "{}");
+        add("Forty", rented(glass(lens)));
+        add("Hundred", rented(glass(hundred)).replace("forty", "hundred"));
+        JsonNode row = sheet().at("/rows/0");
+        if (verdict == null) {
+            assertTrue(
+                    row.get("problem").asString().contains("nor the job's other options cover 100 mm on 2027-04-08"),
+                    row.toString());
+            assertTrue(row.get("remarks").toString().contains("hundred does not complete 100 mm: Vellum Hundred"));
+        } else {
+            JsonNode by = row.at("/completedBy/0/by/0");
+            assertEquals(verdict, by.get("verdict").asString(), row.toString());
+            assertEquals(
+                    "Vellum Hundred " + circle + " " + made, by.at("/glass/0").asString());
+        }
+    }
+
+    @Test
+    void aStartSentTwiceWithOneKeyIsOneSheet() {
+        keepBrief();
+        add("Forty", rented(glass(lens)));
+        String address = "/api/jobs/" + job + "/options-sheets";
+        Reply first = served.post(address, "{}", "Idempotency-Key", "sheet-" + made);
+        Reply again = served.post(address, "{}", "Idempotency-Key", "sheet-" + made);
+        assertEquals(202, first.status(), first.text());
+        assertEquals(202, again.status());
+        assertEquals(first.text(), again.text());
+        assertEquals(first.header("Location"), again.header("Location"));
+        assertEquals(
+                422,
+                served.post("/api/jobs/99999/options-sheets", "{}", "Idempotency-Key", "sheet-" + made)
+                        .status());
+        Reply pdf = served.get(first.header("Location").orElseThrow() + "/pdf");
+        assertEquals(200, pdf.status());
+        assertTrue(pdf.text().startsWith("%PDF-"));
+        assertEquals(404, served.get("/api/options-sheets/99999/pdf").status());
+        Reply other = served.post(address, "{}", "Idempotency-Key", "other-" + made);
+        assertEquals(202, other.status());
+        assertTrue(!other.header("Location").equals(first.header("Location")));
     }
 
     @Test

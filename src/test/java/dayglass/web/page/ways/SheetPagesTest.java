@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dayglass.optics.check.Fit;
 import dayglass.support.OneServer;
+import java.io.ByteArrayInputStream;
 import java.net.URI;
 import java.net.URLEncoder;
 import java.net.http.HttpClient;
@@ -15,6 +16,14 @@ import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.stream.Collectors;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -106,8 +115,13 @@ class SheetPagesTest extends OneServer {
 
         String csv = get(base + "/ways/sheet.csv");
         assertTrue(csv.startsWith("way,note,fit,slots served,look,"), csv);
-        assertTrue(csv.contains("\r\nCheap,,fits,1 of 1 slots,0.00,,EUR,,200.00,,200.00,200.00,yes,,yes,"), csv);
-        assertEquals("PK", get(base + "/ways/sheet.xlsx").substring(0, 2));
+        assertTrue(
+                csv.contains(
+                        "\r\nCheap,,fits,1 of 1 slots,0.00,,EUR,,,200.00,,200.00,200.00,yes,,yes,plain rented for 2 days,,,"),
+                csv);
+        readBack(base + "/ways/sheet.xlsx");
+        readBackPdf(base + "/ways/sheet.pdf", 297);
+        readBackPdf(base + "/ways/sheet.pdf?paper=Letter&sort=look", 279.4);
         assertEquals(404, send(at("/jobs/99999/ways")).statusCode());
         drawnToScale(base, profile);
     }
@@ -131,16 +145,81 @@ class SheetPagesTest extends OneServer {
                         "1"));
     }
 
-    /** The least look stands at the foot and the least cost at the left; costs of 200 and 600 from a nought at the left. */
+    /** The workbook as another program reads it: amounts are numbers, what cannot be had is empty, cautions follow. */
+    private void readBack(String address) throws Exception {
+        HttpResponse<byte[]> response = client.send(at(address).build(), HttpResponse.BodyHandlers.ofByteArray());
+        assertEquals(200, response.statusCode());
+        try (XSSFWorkbook book = new XSSFWorkbook(new ByteArrayInputStream(response.body()))) {
+            Sheet ways = book.getSheet("Ways");
+            Map<String, Integer> columns = new LinkedHashMap<>();
+            ways.getRow(0).forEach(cell -> columns.put(cell.getStringCellValue(), cell.getColumnIndex()));
+            Row dear = ways.getRow(2);
+            assertEquals("Dear", dear.getCell(columns.get("way")).getStringCellValue());
+            assertEquals(600.0, dear.getCell(columns.get("best mix")).getNumericCellValue());
+            assertEquals(100.0, dear.getCell(columns.get("look")).getNumericCellValue());
+            assertEquals("no", dear.getCell(columns.get("within budget")).getStringCellValue());
+            Cell bought = dear.getCell(columns.get("bought"));
+            assertTrue(bought == null || bought.getCellType() == CellType.BLANK);
+            Sheet cautions = book.getSheet("Cautions");
+            assertTrue(Fit.CAUTIONS.stream().allMatch(caution -> holds(cautions, caution)));
+        }
+    }
+
+    /** The text of the paper as another reader has it: every way, its amounts and each caution, on one page laid across. */
+    private void readBackPdf(String address, double widthMm) throws Exception {
+        HttpResponse<byte[]> response = client.send(at(address).build(), HttpResponse.BodyHandlers.ofByteArray());
+        assertEquals(200, response.statusCode());
+        try (PDDocument document = Loader.loadPDF(response.body())) {
+            assertEquals(1, document.getNumberOfPages());
+            assertEquals(widthMm / 25.4 * 72, document.getPage(0).getMediaBox().getWidth(), 1);
+            String text = new PDFTextStripper().getText(document).replaceAll("[\\s\\u00a0\\u202f]+", " ");
+            assertTrue(text.contains("Options sheet: Reed Bank"), text);
+            assertTrue(text.contains("[1] Cheap fits, 1 of 1 slots 0.0 – 200.00"), text);
+            assertTrue(text.contains("[2] Dear fits, 1 of 1 slots 100.0 – 600.00"), text);
+            assertTrue(text.contains("budget 250.00 EUR"), text);
+            Fit.CAUTIONS.forEach(caution -> assertTrue(text.contains(caution), caution));
+        }
+    }
+
+    private static boolean holds(Sheet sheet, String text) {
+        for (Row row : sheet) {
+            for (Cell cell : row) {
+                if (cell.getCellType() == CellType.STRING
+                        && cell.getStringCellValue().equals(text)) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    /**
+     * Costs of 200 and 600 from a nought at the left; looks of 0 and 100, so that the first stands on the mark of 0, the
+     * other on that of 100, and a way from 0 to 50 is half of it. No number covers another, and a phone shows all.
+     */
     private static void drawnToScale(String base, java.nio.file.Path profile) {
         try (var browser = dayglass.web.page.Browser.start(profile)) {
             browser.open("http://127.0.0.1:" + served.port() + base + "/ways");
-            double ratio = Double.parseDouble(String.valueOf(browser.run("""
-                            const c = [...document.querySelectorAll('.scatter circle')].map(each => each.getBoundingClientRect());
-                            const rule = document.querySelector('.scatter line.rule').getBoundingClientRect();
-                            const x = each => each.x + each.width / 2 - rule.x;
-                            return x(c[0]) / x(c[1]);""")));
-            assertEquals(200.0 / 600.0, ratio, 0.01);
+            assertEquals(200.0 / 600.0, measured(browser, "x(c[0]) / x(c[1])"), 0.01);
+            assertEquals(0, measured(browser, "y(c[0]) - y(rules[0])"), 0.5);
+            assertEquals(0, measured(browser, "y(c[1]) - y(rules[4])"), 0.5);
+            assertEquals(0.5, measured(browser, "(y(c[0]) - y(rules[2])) / (y(c[0]) - y(c[1]))"), 0.01);
+            assertEquals(0, measured(browser, "texts.filter(a => texts.some(b => a !== b && meet(a, b))).length"));
+            browser.beAPhone(390);
+            browser.open("http://127.0.0.1:" + served.port() + base + "/ways?beside=1&beside=2");
+            assertEquals(0, browser.sidewaysScroll());
         }
+    }
+
+    private static double measured(dayglass.web.page.Browser browser, String expression) {
+        return Double.parseDouble(String.valueOf(browser.run("""
+                        const box = name => [...document.querySelectorAll('.scatter ' + name)].map(each => each.getBoundingClientRect());
+                        const c = box('circle');
+                        const rules = box('line.rule');
+                        const texts = box('.point text');
+                        const x = each => each.x + each.width / 2 - rules[0].x;
+                        const y = each => each.y + each.height / 2;
+                        const meet = (a, b) => a.x < b.right && b.x < a.right && a.y < b.bottom && b.y < a.bottom;
+                        """ + "return " + expression + ";")));
     }
 }

@@ -3,12 +3,14 @@ package dayglass.web.api.planning.ways;
 import dayglass.job.Job;
 import dayglass.planning.ways.OptionsSheet;
 import dayglass.planning.ways.OptionsSheets;
+import dayglass.web.api.Keyed;
 import dayglass.web.api.Replies;
 import dayglass.web.api.Requests;
 import dayglass.web.error.ProblemKind;
 import dayglass.web.error.Refusal;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.util.function.Function;
 
 /** Starts options sheets, {@code /api/jobs/{id}/options-sheets}, and tells how far they are. */
 public final class OptionsSheetApi {
@@ -16,14 +18,20 @@ public final class OptionsSheetApi {
     private static final int ACCEPTED = 202;
 
     private final OptionsSheets sheets;
+    private final Keyed keyed;
+    private final Function<OptionsSheet, byte[]> pdf;
 
-    public OptionsSheetApi(OptionsSheets sheets) {
+    /** @param pdf prints a sheet */
+    public OptionsSheetApi(OptionsSheets sheets, Keyed keyed, Function<OptionsSheet, byte[]> pdf) {
         this.sheets = sheets;
+        this.keyed = keyed;
+        this.pdf = pdf;
     }
 
     public void addTo(RoutesConfig routes) {
-        routes.post("/api/jobs/{id}/options-sheets", this::start);
+        routes.post("/api/jobs/{id}/options-sheets", keyed.once(this::start));
         routes.get(PATH + "{id}", this::read);
+        routes.get(PATH + "{id}/pdf", this::print);
     }
 
     private void start(Context ctx) {
@@ -37,14 +45,23 @@ public final class OptionsSheetApi {
 
     private void read(Context ctx) {
         Requests.onlyParameters(ctx);
+        Replies.json(ctx, OptionsSheetJson.write(sheet(ctx)));
+    }
+
+    private OptionsSheet sheet(Context ctx) {
         long number = Requests.pathId(ctx);
-        Replies.json(
-                ctx,
-                sheets.find(number)
-                        .map(OptionsSheetJson::write)
-                        .orElseThrow(() -> new Refusal(
-                                ProblemKind.NOT_FOUND,
-                                "There is no options sheet " + number
-                                        + "; sheets are kept for some hours, and not when the program ends.")));
+        return sheets.find(number)
+                .orElseThrow(() -> new Refusal(
+                        ProblemKind.NOT_FOUND,
+                        "There is no options sheet " + number
+                                + "; sheets are kept for some hours, and not when the program ends."));
+    }
+
+    private void print(Context ctx) {
+        Requests.onlyParameters(ctx);
+        OptionsSheet sheet = sheet(ctx);
+        ctx.contentType("application/pdf")
+                .header("Content-Disposition", "attachment; filename=\"options-sheet-" + sheet.number() + ".pdf\"")
+                .result(pdf.apply(sheet));
     }
 }

@@ -5,12 +5,15 @@ import dayglass.catalogue.LensModel.Look;
 import dayglass.cost.plan.Answer;
 import dayglass.job.Way;
 import dayglass.optics.check.Fit;
+import dayglass.planning.ways.Bought;
+import dayglass.planning.ways.Completion;
 import dayglass.planning.ways.Frontier;
 import dayglass.planning.ways.JudgedGlass;
 import dayglass.planning.ways.OptionsSheet;
 import dayglass.planning.ways.Payback;
 import dayglass.planning.ways.SheetRow;
 import dayglass.planning.ways.SlotReport;
+import dayglass.planning.ways.Taken;
 import dayglass.shelf.LensModelJson;
 import dayglass.wire.Json;
 import java.math.BigDecimal;
@@ -65,7 +68,12 @@ final class OptionsSheetJson {
                 .put("remarks", Json.texts(row.picture().remarks()));
         row.picture().look().ifPresent(look -> members.put("look", score(look)));
         row.picture().lowest().ifPresent(lowest -> members.put("lowestLook", lowest.name()));
+        row.cost()
+                .map(SheetRow.Cost::payable)
+                .or(row::bought)
+                .ifPresent(money -> members.put("currency", money.currency().code()));
         row.cost().ifPresent(cost -> cost(members, cost));
+        row.costs().bought().ifPresent(bought -> members.put("ifBought", bought(bought)));
         row.payback().ifPresent(payback -> payback(members, payback));
         if (!row.problem().isEmpty()) {
             members.put("problem", row.problem());
@@ -104,7 +112,6 @@ final class OptionsSheetJson {
     private static void cost(Json.Members members, SheetRow.Cost cost) {
         Answer.Comparison comparison = cost.comparison();
         members.put("costingId", cost.costing().number())
-                .put("currency", cost.payable().currency().code())
                 .put("bought", total(comparison.buyOnly()))
                 .put("byDay", total(comparison.dayRateOnly()))
                 .put("byWeek", total(comparison.weekRateOnly()))
@@ -114,14 +121,47 @@ final class OptionsSheetJson {
                 .put("cashNeeded", cost.payable().amount());
         cost.withinBudget().ifPresent(within -> members.put("withinBudget", within));
         members.put(
+                "takes",
+                Json.list(cost.taken().stream().map(OptionsSheetJson::taken).toList()));
+        members.put(
                 "completedBy",
                 Json.list(cost.completions().stream()
                         .map(each -> (Json) Json.object()
                                 .put("slot", each.slot())
                                 .put("days", each.days())
-                                .put("options", Json.texts(each.options()))
+                                .put(
+                                        "by",
+                                        Json.list(each.by().stream()
+                                                .map(OptionsSheetJson::by)
+                                                .toList()))
                                 .build())
                         .toList()));
+    }
+
+    private static Json taken(Taken taken) {
+        Json.Members members = Json.object()
+                .put("option", taken.option())
+                .put("how", taken.how().word())
+                .put("periods", taken.periods());
+        if (taken.how() == Taken.How.RENTED) {
+            members.put("days", taken.days());
+        }
+        return members.build();
+    }
+
+    private static Json by(Completion.By by) {
+        Json.Members members = Json.object().put("option", by.option()).put("glass", Json.texts(by.glass()));
+        by.verdict().ifPresent(verdict -> members.put("verdict", verdict.words()));
+        return members.put("reasons", Json.texts(by.reasons())).build();
+    }
+
+    private static Json bought(Bought bought) {
+        return Json.object()
+                .put("total", bought.total().amount())
+                .put("cash", bought.cash().amount())
+                .put("beyondCashLimit", bought.beyondCash())
+                .put("completedByRenting", bought.completedByRenting())
+                .build();
     }
 
     private static Json total(Answer.Row row) {

@@ -1,0 +1,16 @@
+package dayglass.planning.ways;
+
+import dayglass.job.Brief;
+import dayglass.job.Job;
+import java.util.Map;
+
+/**
+ * What every row of a sheet starts from.
+ *
+ * @param others what the options that the job considers itself serve, by id: they may complete a way
+ */
+record SheetBasis(Job job, Judging judging, Map<String, PieceCover> others) {
+    Brief brief() {
+        return judging.brief();
+    }
+}
