@@ -279,6 +279,10 @@ function watchRun(run) {
     .then(answer => answer.json())
     .then(state => {
       elapsed.textContent = state.elapsedSeconds;
+      const draws = document.getElementById("draws-done");
+      if (draws) {
+        draws.textContent = state.drawsDone;
+      }
       if (state.over) {
         location.reload();
       } else {

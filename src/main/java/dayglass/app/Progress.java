@@ -1,11 +1,13 @@
 package dayglass.app;
 
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicInteger;
 
 /** Tells somebody who watches, from the second second on, that work goes on; silent where nobody does. */
 final class Progress {
     private final Terminal terminal;
     private final Thread thread;
+    private final AtomicInteger draws = new AtomicInteger();
 
     private Progress(Terminal terminal, String what) {
         this.terminal = terminal;
@@ -27,7 +29,9 @@ final class Progress {
             while (true) {
                 TimeUnit.SECONDS.sleep(1);
                 long seconds = TimeUnit.NANOSECONDS.toSeconds(System.nanoTime() - startedNanos);
-                terminal.err().print("\r" + TextLayout.cut(what, 60) + ": " + seconds + " s ");
+                int done = draws.get();
+                String drawn = done == 0 ? "" : ", " + done + " draws";
+                terminal.err().print("\r" + TextLayout.cut(what, 60) + ": " + seconds + " s" + drawn + " ");
                 terminal.err().flush();
             }
         } catch (InterruptedException e) {
@@ -36,6 +40,11 @@ final class Progress {
                 terminal.err().flush();
             }
         }
+    }
+
+    /** So many draws are done; told from any thread. */
+    void draws(int done) {
+        draws.accumulateAndGet(done, Math::max);
     }
 
     /** Ends it and clears its line. */

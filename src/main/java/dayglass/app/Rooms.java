@@ -32,6 +32,8 @@ import dayglass.inventory.picture.Pictures;
 import dayglass.inventory.service.DueList;
 import dayglass.inventory.service.Overdue;
 import dayglass.inventory.service.ServicePlans;
+import dayglass.inventory.worth.LettingIncome;
+import dayglass.inventory.worth.MyGlass;
 import dayglass.job.Briefs;
 import dayglass.job.Jobs;
 import dayglass.job.Ways;
@@ -43,6 +45,7 @@ import dayglass.planning.MakeCosting;
 import dayglass.planning.OptionSources;
 import dayglass.planning.ResolveJob;
 import dayglass.planning.RunAgain;
+import dayglass.planning.past.OwnPast;
 import dayglass.planning.ways.CostWay;
 import dayglass.planning.ways.OptionsSheets;
 import dayglass.shelf.table.CardTables;
@@ -237,6 +240,15 @@ public final class Rooms implements AutoCloseable {
     public UnitArchive unitArchive() {
         return new UnitArchive(
                 shelf, notebook.notes(), whereabouts, new JooqOccupationVersions(database), household.changes());
+    }
+
+    /** Letting is not recorded yet. */
+    public MyGlass myGlass() {
+        return new MyGlass(unitArchive(), sources.suppliers(), sources.rateCards(), LettingIncome.UNRECORDED);
+    }
+
+    public OwnPast ownPast() {
+        return new OwnPast(jobs, myGlass(), household.settings(), clock);
     }
 
     public Agenda agenda() {

@@ -29,6 +29,7 @@ import dayglass.web.api.inventory.booking.HoldApi;
 import dayglass.web.api.inventory.booking.OccupationApi;
 import dayglass.web.api.inventory.condition.NoteApi;
 import dayglass.web.api.inventory.service.ServiceApi;
+import dayglass.web.api.inventory.worth.GlassApi;
 import dayglass.web.api.job.JobApi;
 import dayglass.web.api.optics.FitApi;
 import dayglass.web.api.optics.GearApi;
@@ -55,11 +56,14 @@ import dayglass.web.page.shelf.NotePages;
 import dayglass.web.page.shelf.ShelfPages;
 import dayglass.web.page.shelf.UnitPage;
 import dayglass.web.page.verdict.VerdictPages;
+import dayglass.web.page.verdict.VerdictPaper;
 import dayglass.web.page.wall.WallPages;
 import dayglass.web.page.ways.SheetPages;
 import dayglass.web.page.ways.SheetPaper;
 import dayglass.web.page.ways.WaySources;
+import dayglass.web.page.worth.GlassPage;
 import dayglass.web.reference.ReferencePage;
+import dayglass.web.weighing.Weighings;
 import io.javalin.config.RoutesConfig;
 import java.util.List;
 import java.util.Optional;
@@ -70,15 +74,16 @@ public final class ServerRoutes {
     private ServerRoutes() {}
 
     public static List<Consumer<RoutesConfig>> of(Rooms rooms) {
+        Weighings weighings = new Weighings(rooms.clock());
         return List.of(
                 new WhoIsThere(rooms.household())::addTo,
-                routes -> api(rooms, routes),
+                routes -> api(rooms, weighings, routes),
                 ReferencePage::addTo,
                 routes -> Pages.route(routes, pageSources(rooms)),
-                routes -> housePages(rooms, routes));
+                routes -> housePages(rooms, weighings, routes));
     }
 
-    private static void housePages(Rooms rooms, RoutesConfig routes) {
+    private static void housePages(Rooms rooms, Weighings weighings, RoutesConfig routes) {
         Html html = new Html(rooms.household());
         new HousePages(rooms.household(), html).route(routes);
         ShelfPages.route(routes, rooms.shelf(), rooms.shelfImport(), rooms.household());
@@ -96,7 +101,7 @@ public final class ServerRoutes {
         new UnitPage(rooms.unitArchive(), rooms.servicePlans(), rooms.household(), html).route(routes);
         BookingPages.route(routes, rooms.shelf(), rooms.whereAreUnits(), rooms.household());
         new WallPages(rooms.shelf(), rooms.whereAreUnits(), html).route(routes);
-        new VerdictPages(rooms.household(), html).route(routes);
+        new VerdictPages(rooms.household(), rooms.ownPast(), weighings, paper(rooms), html).route(routes);
         new NotePages(rooms.notebook(), rooms.household(), html).route(routes);
         FitSources fit = new FitSources(rooms.shelf().models(), rooms.cameras(), rooms.ownMounts());
         new FitPages(fit, html).route(routes);
@@ -109,6 +114,7 @@ public final class ServerRoutes {
                         rooms.household(),
                         rooms.clock())
                 .route(routes);
+        new GlassPage(rooms.myGlass(), rooms.shelf(), html).route(routes);
         new DueBackPage(rooms.agenda(), rooms.whereAreUnits(), html).route(routes);
         new BenchPages(
                         new BenchPages.Service(rooms.servicePlans(), rooms.dueList()),
@@ -118,7 +124,11 @@ public final class ServerRoutes {
                 .route(routes);
     }
 
-    private static void api(Rooms rooms, RoutesConfig routes) {
+    private static VerdictPaper paper(Rooms rooms) {
+        return new VerdictPaper(rooms.household(), rooms.clock(), new Html(rooms.household()));
+    }
+
+    private static void api(Rooms rooms, Weighings weighings, RoutesConfig routes) {
         SupplierApi.of(rooms.sources().suppliers()).addTo(routes);
         RateCardApi.of(rooms.sources().rateCards()).addTo(routes);
         new CardTableApi(rooms.cardTables(), rooms.sources().rateCards()).addTo(routes);
@@ -142,7 +152,7 @@ public final class ServerRoutes {
                         new SheetPaper(waySources(rooms))::bytes)
                 .addTo(routes);
         new GearApi(rooms.cameras(), rooms.ownMounts()).addTo(routes);
-        VerdictApi.addTo(routes);
+        new VerdictApi(rooms.ownPast(), weighings, paper(rooms)::print).addTo(routes);
     }
 
     private static WaySources waySources(Rooms rooms) {
@@ -175,6 +185,7 @@ public final class ServerRoutes {
         OccupationApi.addTo(routes, whereabouts, new Keyed(rooms.household().keyedAnswers())::once);
         HoldApi.of(whereabouts).addTo(routes);
         new AvailabilityApi(whereabouts).addTo(routes);
+        new GlassApi(rooms.myGlass()).addTo(routes);
         new AgendaApi(rooms.agenda(), whereabouts).addTo(routes);
         new ServiceApi(rooms.servicePlans(), rooms.dueList(), whereabouts.settings(), rooms.clock()).addTo(routes);
     }

@@ -1,11 +1,13 @@
 package dayglass.app;
 
-import dayglass.cost.plan.StopSignal;
 import dayglass.cost.scenario.Verdict;
 import dayglass.cost.scenario.VerdictQuestion;
 import dayglass.wire.verdict.VerdictRequestReader;
 import dayglass.wire.verdict.VerdictWriter;
 import java.util.concurrent.Callable;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicBoolean;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -19,6 +21,7 @@ import picocli.CommandLine.Parameters;
             "Weighs owning a lens over its term against renting it for the same jobs: reads what is asked as JSON and"
                     + " prints both costs at present value, where they cross, and how sure that is.",
             "",
+            "Ctrl-C ends the draws and prints what is known so far.",
             "Amounts and percentages are decimals in quotes, counts and days plain whole numbers. No tax advice."
         },
         exitCodeListHeading = "%nExit status:%n",
@@ -40,6 +43,7 @@ import picocli.CommandLine.Parameters;
         })
 final class VerdictCommand implements Callable<Integer> {
     private static final int WEIGHED = 0;
+    private static final int SECONDS_TO_TELL = 20;
 
     private final Terminal terminal;
 
@@ -62,9 +66,43 @@ final class VerdictCommand implements Callable<Integer> {
                         .fold(question -> weigh(question, reply), faults -> reply.faulty(text, faults)));
     }
 
-    private static int weigh(VerdictQuestion question, CommandReply reply) {
-        Verdict verdict = Verdict.of(question, StopSignal.NEVER, done -> {}).orElseThrow();
-        reply.print(VerdictWriter.write(verdict), () -> VerdictTable.of(verdict));
+    private int weigh(VerdictQuestion question, CommandReply reply) {
+        CountDownLatch told = new CountDownLatch(1);
+        AtomicBoolean stopped = new AtomicBoolean();
+        Thread atStop = new Thread(() -> stop(stopped, told), "stop");
+        Runtime.getRuntime().addShutdownHook(atStop);
+        Progress progress = Progress.start(terminal, "weighing");
+        try {
+            Verdict verdict = Verdict.of(question, stopped::get, progress::draws);
+            progress.end();
+            reply.print(VerdictWriter.write(verdict), () -> VerdictTable.of(verdict));
+        } finally {
+            progress.end();
+            told.countDown();
+            forget(atStop);
+        }
         return WEIGHED;
+    }
+
+    /** Ctrl-C: what is known so far is printed before the program ends. */
+    private static void stop(AtomicBoolean stopped, CountDownLatch told) {
+        stopped.set(true);
+        try {
+            boolean inTime = told.await(SECONDS_TO_TELL, TimeUnit.SECONDS);
+            if (!inTime) {
+                Thread.currentThread().interrupt();
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    private static boolean forget(Thread hook) {
+        try {
+            return Runtime.getRuntime().removeShutdownHook(hook);
+        } catch (IllegalStateException ending) {
+            // The hook is running, which is what it was for.
+            return false;
+        }
     }
 }

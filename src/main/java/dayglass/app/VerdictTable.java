@@ -44,6 +44,9 @@ final class VerdictTable {
         breakEven(lines, verdict.inMonthsOwned(), "months owned");
         breakEven(lines, verdict.inResaleValue(), "resale value");
         breakEven(lines, verdict.inRate(), "per cent of the rates");
+        if (!VerdictWords.stopped(verdict).isEmpty()) {
+            lines.blank().sentence(0, VerdictWords.stopped(verdict));
+        }
         verdict.findings().ifPresent(found -> sure(lines, found));
         rest(lines, verdict);
         lines.blank().heading("Mind", "");
@@ -86,6 +89,10 @@ final class VerdictTable {
         verdict.rule().ifPresent(ruling -> {
             lines.blank().heading("Had you followed the break-even rule", "");
             lines.sentence(2, VerdictWords.rule(verdict, ruling));
+        });
+        verdict.nested().ifPresent(ruling -> {
+            lines.blank().heading("Had you gone by days, weeks and spells of four weeks", "");
+            lines.sentence(2, VerdictWords.nested(verdict, ruling));
         });
         verdict.question().writtenOff().ifPresent(off -> {
             lines.blank().heading("Depreciation for the books: " + off.method(), "");

@@ -68,6 +68,23 @@ public final class Served implements AutoCloseable {
         return send("GET", address, null);
     }
 
+    /** Fetches a page as a browser does; pages are no part of the contract. */
+    public Reply page(String address) {
+        try {
+            HttpResponse<String> response = client.send(
+                    HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + port() + address))
+                            .header("Accept", "text/html")
+                            .build(),
+                    HttpResponse.BodyHandlers.ofString());
+            return new Reply(response.statusCode(), response.headers().map(), response.body());
+        } catch (IOException cause) {
+            throw new UncheckedIOException(cause);
+        } catch (InterruptedException interrupted) {
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException(interrupted);
+        }
+    }
+
     /** Sends JSON; further headers by name and value in turn. */
     public Reply post(String address, String body, String... headers) {
         return send("POST", address, body, headers);

@@ -76,7 +76,7 @@ public final class CashFlow {
         PurchaseTerms.Holding holding = ownership.terms().holding();
         BigDecimal insurance = ownership
                 .terms()
-                .price()
+                .insuredValue()
                 .major()
                 .multiply(holding.insurancePerYear().fraction());
         everyMonth(Flow.INSURANCE, insurance.negate());
@@ -260,6 +260,15 @@ public final class CashFlow {
             since = soFar.signum() < 0 ? Optional.empty() : Optional.of(since.orElse(month));
         }
         return since;
+    }
+
+    /** The lines of some months, each kind's added up. */
+    public static List<Line> together(List<Month> months) {
+        Map<Flow, Money> sums = new EnumMap<>(Flow.class);
+        months.forEach(month -> month.lines().forEach(line -> sums.merge(line.flow(), line.amount(), Money::plus)));
+        return sums.entrySet().stream()
+                .map(entry -> new Line(entry.getKey(), entry.getValue()))
+                .toList();
     }
 
     /** Month by month. A line is what its kind's rounded sum has grown by, so that lines add up exactly. */

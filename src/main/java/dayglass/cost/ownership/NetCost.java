@@ -58,7 +58,7 @@ public final class NetCost {
     }
 
     private BigDecimal aYearOfHolding() {
-        return terms.price()
+        return terms.insuredValue()
                 .major()
                 .multiply(terms.holding().insurancePerYear().fraction())
                 .add(terms.holding().storagePerYear().major());

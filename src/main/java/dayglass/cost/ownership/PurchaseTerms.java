@@ -66,8 +66,23 @@ public record PurchaseTerms(
 
     public record Point(int months, Money value) {}
 
-    /** Yearly costs of having it: insurance in per cent of the price, and storage. */
-    public record Holding(Percent insurancePerYear, Money storagePerYear) {}
+    /**
+     * Yearly costs of having it: insurance and storage.
+     *
+     * @param insurancePerYear of the value insured
+     * @param insured that value; empty for the price
+     */
+    public record Holding(Percent insurancePerYear, Money storagePerYear, Optional<Money> insured) {
+        /** Insured at its price. */
+        public Holding(Percent insurancePerYear, Money storagePerYear) {
+            this(insurancePerYear, storagePerYear, Optional.empty());
+        }
+    }
+
+    /** The value that the insurance is reckoned on. */
+    public Money insuredValue() {
+        return holding.insured().orElse(price);
+    }
 
     public record Service(int everyMonths, Money cost) {}
 

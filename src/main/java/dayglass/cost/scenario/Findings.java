@@ -13,12 +13,15 @@ import java.util.Optional;
 /**
  * What many draws say. {@code saving} is what renting costs above owning.
  *
+ * @param draws that were done
+ * @param asked how many were to be done; more where it was stopped
  * @param chanceOwningIsCheaper the share of draws in which it is
  * @param regretOfOwning what owning costs above the cheaper way, on average; zero where it is the cheaper way
  * @param tornado the widest bar first
  */
 public record Findings(
         int draws,
+        int asked,
         long seed,
         Range owning,
         Range renting,
@@ -55,7 +58,7 @@ public record Findings(
     /** How many draws have a saving from here until there. */
     public record Bin(Money from, Money until, int draws) {}
 
-    static Findings of(Scenario scenario, long seed, double[][] costs, List<Bar> tornado) {
+    static Findings of(Scenario scenario, Uncertainty.Sample sample, double[][] costs, List<Bar> tornado) {
         Currency currency = scenario.base().currency();
         int draws = costs.length;
         double[] owning = new double[draws];
@@ -73,7 +76,8 @@ public record Findings(
         List<Step> steps = steps(currency, saving);
         return new Findings(
                 draws,
-                seed,
+                sample.draws(),
+                sample.seed(),
                 range(currency, owning),
                 range(currency, renting),
                 range(currency, saving),

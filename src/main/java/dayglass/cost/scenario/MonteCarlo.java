@@ -1,16 +1,16 @@
 package dayglass.cost.scenario;
 
 import dayglass.cost.plan.StopSignal;
+import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
-import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.Objects;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.IntConsumer;
 import java.util.stream.IntStream;
 
 /** Draws inputs from their spreads and works out results from them, many times and on all processors. */
 public final class MonteCarlo {
-    /** So many draws are done between two looks at the stop signal. */
+    /** So many draws are one piece of work for a processor. */
     private static final int CHUNK = 250;
 
     private final List<Spread> inputs;
@@ -38,26 +38,22 @@ public final class MonteCarlo {
     }
 
     /**
-     * Does all draws.
+     * Does all draws, or those that it comes to before it is stopped.
      *
      * @param progress told from any thread how many draws are done
-     * @return the results of each draw in its place; empty where it was stopped
+     * @return the results of the draws done, in their order
      */
-    public Optional<double[][]> run(int draws, Trial trial, StopSignal stop, IntConsumer progress) {
+    public double[][] run(int draws, Trial trial, StopSignal stop, IntConsumer progress) {
         double[][] results = new double[draws][];
         AtomicInteger done = new AtomicInteger();
-        AtomicBoolean stopped = new AtomicBoolean();
         IntStream.range(0, (draws + CHUNK - 1) / CHUNK).parallel().forEach(chunk -> {
-            if (stopped.get() || stop.stopped()) {
-                stopped.set(true);
-                return;
-            }
             int end = Math.min(draws, (chunk + 1) * CHUNK);
-            for (int draw = chunk * CHUNK; draw < end; draw++) {
+            int draw = chunk * CHUNK;
+            for (; draw < end && !stop.stopped(); draw++) {
                 results[draw] = trial.of(inputs(draw));
             }
-            progress.accept(done.addAndGet(end - chunk * CHUNK));
+            progress.accept(done.addAndGet(draw - chunk * CHUNK));
         });
-        return stopped.get() ? Optional.empty() : Optional.of(results);
+        return Arrays.stream(results).filter(Objects::nonNull).toArray(double[][]::new);
     }
 }

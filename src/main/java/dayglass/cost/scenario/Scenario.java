@@ -41,7 +41,7 @@ public final class Scenario {
      *
      * @param slipDays added to each job, rounded to whole days
      * @param resalePercent of the base case's resale value
-     * @param lettingDays a year; of no effect where nothing is let
+     * @param lettingDays a year; only where something is let
      * @param rateChange of rents, in per cent a year
      * @param jobs by kind
      */
@@ -62,7 +62,13 @@ public final class Scenario {
     /** An input by what it is called, with its value in the base case; {@code spread} empty where it is sure. */
     public record Input(String name, double value, Optional<Spread> spread) {}
 
+    /**
+     * @throws IllegalArgumentException where the days let are spread and nothing is let
+     */
     public Scenario(RentOrBuy base, Spreads spreads) {
+        if (spreads.lettingDays().isPresent() && base.terms().letting().isEmpty()) {
+            throw new IllegalArgumentException("the days let are spread, but nothing is let");
+        }
         this.base = base;
         this.spreads = spreads;
         this.rent = new RentInstead(base.currency(), base.rates());

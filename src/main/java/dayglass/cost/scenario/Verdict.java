@@ -8,6 +8,8 @@ import dayglass.cost.plan.StopSignal;
 import dayglass.cost.verdict.BreakEven;
 import dayglass.cost.verdict.BreakEvenRule;
 import dayglass.cost.verdict.BreakEvens;
+import dayglass.cost.verdict.NestedPermits;
+import dayglass.cost.verdict.RentInstead;
 import dayglass.cost.verdict.RentOrBuy;
 import java.util.List;
 import java.util.Optional;
@@ -18,6 +20,9 @@ import java.util.function.IntConsumer;
  *
  * @param owning the months of owning
  * @param against the same with the rent that owning saves
+ * @param findings of the draws done; empty where nothing is drawn, or it was stopped before the first
+ * @param rule the break-even rule along the history; empty without one
+ * @param nested the rule of nested permits along it; empty without one, or where no rate has a day
  * @param returns the rates of return a month of {@code against}
  */
 public record Verdict(
@@ -33,6 +38,7 @@ public record Verdict(
         BreakEven inResaleValue,
         BreakEven inRate,
         Optional<BreakEvenRule.Ruling> rule,
+        Optional<NestedPermits.Ruling> nested,
         Optional<Findings> findings) {
 
     public static final List<String> CAUTIONS = List.of(
@@ -43,14 +49,15 @@ public record Verdict(
             "Rent includes what a house does for you: a replacement on failure, upkeep, free choice. Owning does not.",
             "Heavy glass needs its own support and a second pair of hands; test the actual lens on the actual camera.");
 
-    /** Everything; empty where it was stopped. Progress is told from any thread as draws done. */
-    public static Optional<Verdict> of(VerdictQuestion question, StopSignal stop, IntConsumer progress) {
+    /** Everything, with the draws that were done before it was stopped. Progress is told from any thread as draws done. */
+    public static Verdict of(VerdictQuestion question, StopSignal stop, IntConsumer progress) {
         if (question.uncertainty().isEmpty()) {
-            return Optional.of(of(question, Optional.empty()));
+            return of(question, Optional.empty());
         }
         VerdictQuestion.Unsure unsure = question.uncertainty().get();
-        return Uncertainty.of(new Scenario(question.choice(), unsure.spreads()), unsure.sample(), stop, progress)
-                .map(found -> of(question, Optional.of(found)));
+        return of(
+                question,
+                Uncertainty.of(new Scenario(question.choice(), unsure.spreads()), unsure.sample(), stop, progress));
     }
 
     private static Verdict of(VerdictQuestion question, Optional<Findings> findings) {
@@ -73,7 +80,18 @@ public record Verdict(
                 question.history().isEmpty()
                         ? Optional.empty()
                         : Optional.of(BreakEvenRule.along(NetCost.outlay(choice.terms()), question.history())),
+                nested(question),
                 findings);
+    }
+
+    private static Optional<NestedPermits.Ruling> nested(VerdictQuestion question) {
+        List<NestedPermits.Permit> permits =
+                RentInstead.permits(question.choice().rates());
+        return question.history().isEmpty() || permits.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new NestedPermits(
+                                permits, NetCost.outlay(question.choice().terms()))
+                        .along(BreakEvenRule.days(question.history())));
     }
 
     /** What renting costs above owning; below zero where renting is cheaper. */
@@ -86,7 +104,7 @@ public record Verdict(
         return saving().signum() > 0 ? "buy" : saving().signum() < 0 ? "rent" : "the same";
     }
 
-    /** Whether the break-even rule's guarantee holds for this purchase: a fixed cost, without running costs and resale. */
+    /** Whether the guarantee of the rules holds for this purchase: a fixed cost, without running costs and resale. */
     public boolean ruleIsGuaranteed() {
         return question.choice().ownership().isFixedCost();
     }

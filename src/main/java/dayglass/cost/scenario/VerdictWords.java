@@ -4,10 +4,12 @@ import dayglass.base.Money;
 import dayglass.cost.ownership.RateOfReturn;
 import dayglass.cost.verdict.BreakEven;
 import dayglass.cost.verdict.BreakEvenRule;
+import dayglass.cost.verdict.NestedPermits;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** A verdict's figures in sentences, the same on the page and on the command line. */
 public final class VerdictWords {
@@ -63,6 +65,16 @@ public final class VerdictWords {
         return returns.all() ? none : none + " (there may be more)";
     }
 
+    /** That not all draws were done; empty text where they were. */
+    public static String stopped(Verdict verdict) {
+        int asked = verdict.question()
+                .uncertainty()
+                .map(unsure -> unsure.sample().draws())
+                .orElse(0);
+        int done = verdict.findings().map(Findings::draws).orElse(0);
+        return done == asked ? "" : "Stopped after " + done + " of " + asked + " draws: how sure it is rests on those.";
+    }
+
     /** A probability in per cent, with one decimal; what is not sure is not told as 0 or 100. */
     public static String percent(double share) {
         if (share > 0 && share < LEAST_TOLD) {
@@ -89,10 +101,39 @@ public final class VerdictWords {
         String done = ruling.buysOn()
                 .map(day -> "It would have bought on " + day + ", after " + ruling.rentPaid() + " of rent, and cost ")
                 .orElse("It would never have bought, and cost ");
-        String claim = verdict.ruleIsGuaranteed()
-                ? " Whatever comes, it never costs more than twice the best in hindsight."
-                : " Its guarantee, at most twice the best in hindsight, is for a fixed purchase cost without running"
-                        + " costs, loan or resale; here there are some, so none is claimed.";
-        return done + ruling.cost() + "; the best in hindsight was " + ruling.hindsight() + "." + claim;
+        return done + ruling.cost() + "; the best in hindsight was " + ruling.hindsight() + "."
+                + claim(verdict, "twice");
+    }
+
+    /** The same of nested permits. */
+    public static String nested(Verdict verdict, NestedPermits.Ruling ruling) {
+        String rented = Stream.of(new Length(1, "day"), new Length(7, "week"), new Length(28, "four weeks"))
+                .map(length -> length.counted(ruling))
+                .filter(words -> !words.isEmpty())
+                .collect(Collectors.joining(", "));
+        String done = ruling.buysOn()
+                .map(day -> "It would have bought on " + day + (rented.isEmpty() ? "" : ", after " + rented))
+                .orElse("It would never have bought, but rented " + rented);
+        return done + ", and cost " + ruling.cost() + "; the best in hindsight for the same weeks was "
+                + ruling.hindsight() + ", with rentals from any day " + ruling.hindsightAnyDay()
+                + ". Prices of blocks alone, without trips and add-ons."
+                + claim(verdict, ruling.kinds() + " times");
+    }
+
+    private record Length(int days, String one) {
+        String counted(NestedPermits.Ruling ruling) {
+            long count = ruling.taken().stream()
+                    .flatMap(each -> each.days().stream())
+                    .filter(range -> range.days() == days)
+                    .count();
+            return count == 0 ? "" : count + " × a " + one.replace("four", "spell of four");
+        }
+    }
+
+    private static String claim(Verdict verdict, String factor) {
+        return verdict.ruleIsGuaranteed()
+                ? " Whatever comes, it never costs more than " + factor + " the best in hindsight."
+                : " Its guarantee, at most " + factor + " the best in hindsight, is for a fixed purchase cost without"
+                        + " running costs, loan or resale; here there are some, so none is claimed.";
     }
 }

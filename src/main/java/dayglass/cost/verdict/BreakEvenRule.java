@@ -1,9 +1,14 @@
 package dayglass.cost.verdict;
 
+import dayglass.base.DateRange;
 import dayglass.base.Money;
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
+import java.util.NavigableSet;
 import java.util.Optional;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 
 /**
  * For whoever does not know how often the glass will be needed: buy in place of the rental that would bring the rent
@@ -17,8 +22,24 @@ import java.util.Optional;
 public final class BreakEvenRule {
     private BreakEvenRule() {}
 
-    /** A rental that was or would have been needed. */
-    public record Hire(LocalDate date, Money rent) {}
+    /**
+     * A rental that was or would have been needed.
+     *
+     * @param last day of it
+     */
+    public record Hire(LocalDate date, LocalDate last, Money rent) {
+        /** Of one day. */
+        public Hire(LocalDate date, Money rent) {
+            this(date, date, rent);
+        }
+    }
+
+    /** Every day on which something was rented. */
+    public static NavigableSet<LocalDate> days(List<Hire> history) {
+        return history.stream()
+                .flatMap(hire -> DateRange.inclusive(hire.date(), hire.last()).stream())
+                .collect(Collectors.toCollection(TreeSet::new));
+    }
 
     /**
      * What the rule would have done.
@@ -31,9 +52,8 @@ public final class BreakEvenRule {
 
     /** The rule along a history, by date. */
     public static Ruling along(Money price, List<Hire> history) {
-        List<Hire> byDate = history.stream()
-                .sorted(java.util.Comparator.comparing(Hire::date))
-                .toList();
+        List<Hire> byDate =
+                history.stream().sorted(Comparator.comparing(Hire::date)).toList();
         Money zero = Money.zero(price.currency());
         Money all = byDate.stream().map(Hire::rent).reduce(zero, Money::plus);
         Money hindsight = all.compareTo(price) < 0 ? all : price;

@@ -20,6 +20,7 @@ import java.util.Set;
 /** One thing rented for whole jobs, each at the least that the cards' rates come to. */
 public final class RentInstead {
     private static final String SLOT = "lens";
+    private static final List<Integer> PERMIT_DAYS = List.of(1, 7, 28);
 
     private final Currency currency;
     private final List<Question.Rental> rentals;
@@ -55,6 +56,24 @@ public final class RentInstead {
         return LeastCost.best(question(schedule), StopSignal.NEVER)
                 .orElseThrow(() -> new IllegalArgumentException("no rate may begin on any day"))
                 .total();
+    }
+
+    /**
+     * A day, a week and four weeks at the least that a block of that length costs at these rates, as far as there are such
+     * blocks that may begin on any day; without a day's block none.
+     */
+    public static List<NestedPermits.Permit> permits(List<RentalTerms> rates) {
+        List<NestedPermits.Permit> permits = new ArrayList<>();
+        for (int days : PERMIT_DAYS) {
+            rates.stream()
+                    .flatMap(terms -> terms.blocks().stream())
+                    .filter(block -> block.days() == days && block.startsOn().isEmpty())
+                    .map(RentalTerms.Block::price)
+                    .min(Money::compareTo)
+                    .filter(price -> days == 1 || !permits.isEmpty())
+                    .ifPresent(price -> permits.add(new NestedPermits.Permit(days, price)));
+        }
+        return permits;
     }
 
     /** The rates at a percentage of their block prices, each rounded half up; trips, minimum and add-ons' percentages stay. */

@@ -17,7 +17,7 @@ import java.util.Optional;
 /**
  * The choice: own something over its term, or rent it for the same jobs.
  *
- * @param jobs at least one kind
+ * @param jobs of any number of kinds; of none, nothing is rented, and there is no break-even
  * @param rateChangePerYear by which rents rise each year after the first; negative where they fall
  */
 public record RentOrBuy(

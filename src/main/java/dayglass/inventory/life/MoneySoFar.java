@@ -35,7 +35,7 @@ public record MoneySoFar(List<Line> cost, List<Line> earned) {
 
     /** The price of an owned unit and the work on the bench; the price it was sold for. */
     static MoneySoFar of(UnitRecords records, House house) {
-        List<Line> cost = new ArrayList<>();
+        List<Line> cost = new ArrayList<>(bench(records, house));
         records.unit()
                 .holding()
                 .<Optional<Line>>fold(
@@ -43,13 +43,6 @@ public record MoneySoFar(List<Line> cost, List<Line> earned) {
                         rented -> Optional.empty(),
                         (Holding.Consigned lent) -> Optional.empty())
                 .ifPresent(cost::add);
-        records.occupations().forEach(each -> {
-            Occupation visit = each.facts();
-            LocalDate on = visit.stay().out().atZone(house.zone()).toLocalDate();
-            Optional<Money> paid =
-                    visit.cancelled() ? Optional.empty() : visit.bench().flatMap(BenchWork::cost);
-            paid.ifPresent(amount -> cost.add(new Line(Optional.of(on), visit.subject(), amount)));
-        });
         cost.sort(Comparator.comparing(line -> line.on().orElse(LocalDate.MIN)));
         List<Line> earned = records
                 .unit()
@@ -58,6 +51,19 @@ public record MoneySoFar(List<Line> cost, List<Line> earned) {
                 .stream()
                 .toList();
         return new MoneySoFar(cost, earned);
+    }
+
+    /** The work on the bench alone. */
+    static List<Line> bench(UnitRecords records, House house) {
+        List<Line> cost = new ArrayList<>();
+        records.occupations().forEach(each -> {
+            Occupation visit = each.facts();
+            LocalDate on = visit.stay().out().atZone(house.zone()).toLocalDate();
+            Optional<Money> paid =
+                    visit.cancelled() ? Optional.empty() : visit.bench().flatMap(BenchWork::cost);
+            paid.ifPresent(amount -> cost.add(new Line(Optional.of(on), visit.subject(), amount)));
+        });
+        return cost;
     }
 
     /** The sum of each currency, by its code. */

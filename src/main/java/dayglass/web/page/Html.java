@@ -6,6 +6,7 @@ import dayglass.house.Person;
 import dayglass.web.api.house.WhoIsThere;
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
+import gg.jte.output.StringOutput;
 import gg.jte.output.Utf8ByteOutput;
 import io.javalin.http.Context;
 import io.javalin.http.HttpStatus;
@@ -56,6 +57,13 @@ public final class Html {
                 .header("Cache-Control", "no-store")
                 .contentType("text/html; charset=utf-8")
                 .result(output.toByteArray());
+    }
+
+    /** A template as text, for paper. */
+    public String text(String template, Map<String, Object> parameters) {
+        StringOutput output = new StringOutput();
+        templates.render(template, parameters, output);
+        return output.toString();
     }
 
     /** A page again with a form that was not taken. */

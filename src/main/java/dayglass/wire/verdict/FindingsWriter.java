@@ -14,6 +14,7 @@ final class FindingsWriter {
     static Json write(Findings found) {
         return Json.object()
                 .put("draws", found.draws())
+                .put("asked", found.asked())
                 .put("seed", found.seed())
                 .put("chanceOwningIsCheaper", number(found.chanceOwningIsCheaper()))
                 .put("owning", range(found.owning()))

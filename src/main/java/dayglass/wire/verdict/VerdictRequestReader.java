@@ -33,7 +33,9 @@ public final class VerdictRequestReader {
     private static final int MOST_DAYS = 366;
     private static final int MOST_DRAWS = 100_000;
     private static final int MOST_SEED = 999_999_999;
+    private static final int MOST_HIRES = 2_000;
     private static final int USUAL_DRAWS = 10_000;
+    private static final String LETTING_DAYS = "lettingDaysPerYear";
 
     private final Read<Currency> currency;
     private final Reader<Money> money;
@@ -68,11 +70,14 @@ public final class VerdictRequestReader {
         Read<Percent> change =
                 fields.optional("rateChangePercentPerYear", Decimals.percent(-MOST_CHANGE, MOST_CHANGE), Percent.ZERO);
         Read<Optional<VerdictQuestion.Unsure>> unsure =
-                fields.optional("uncertainty", Fields.object(each -> unsure(each, jobs)));
+                fields.optional("uncertainty", Fields.object(each -> unsure(each, jobs, purchase)));
         Read<Optional<VerdictQuestion.WrittenOff>> writtenOff = fields.optional(
                 "depreciation", DepreciationReader.of(purchase.found().map(PurchaseTerms::price), money));
         Read<List<BreakEvenRule.Hire>> history =
                 fields.optional("history", Readers.list(Fields.object(this::hire)), List.of());
+        if (history.isGood() && history.get().size() > MOST_HIRES) {
+            fields.place().member("history").fault("has more than " + MOST_HIRES + " entries: leave the oldest out");
+        }
         return fields.build(() -> new VerdictQuestion(
                 new RentOrBuy(
                         discount.get(),
@@ -163,16 +168,39 @@ public final class VerdictRequestReader {
 
     private Read<BreakEvenRule.Hire> hire(Fields fields) {
         Read<LocalDate> date = fields.required("date", Readers.date());
+        Read<Optional<LocalDate>> to = fields.optional("to", Readers.date());
         Read<Money> rent = fields.required("rent", money);
-        return fields.build(() -> new BreakEvenRule.Hire(date.get(), rent.get()));
+        if (date.isGood() && to.isGood() && to.get().isPresent()) {
+            requireSpan(fields, date.get(), to.get().get());
+        }
+        return fields.build(() -> new BreakEvenRule.Hire(date.get(), to.get().orElse(date.get()), rent.get()));
     }
 
-    private static Read<VerdictQuestion.Unsure> unsure(Fields fields, Read<List<JobsReader.Job>> jobs) {
+    private static void requireSpan(Fields fields, LocalDate from, LocalDate to) {
+        if (to.isBefore(from)) {
+            fields.place().member("to").fault("ends before it starts on " + from + ": swap the two days");
+        } else if (from.plusDays(MOST_DAYS).isBefore(to)) {
+            fields.place().member("to").fault("is more than " + MOST_DAYS + " days after " + from + ": split it");
+        }
+    }
+
+    private static Read<VerdictQuestion.Unsure> unsure(
+            Fields fields, Read<List<JobsReader.Job>> jobs, Read<PurchaseTerms> purchase) {
         Read<Integer> draws = fields.optional("draws", Readers.whole(1, MOST_DRAWS), USUAL_DRAWS);
         Read<Integer> seed = fields.optional("seed", Readers.whole(0, MOST_SEED), 1);
         Read<Optional<Spread>> slip = fields.optional("slipDays", SpreadReader.between(0, MOST_DAYS));
         Read<Optional<Spread>> resale = fields.optional("resalePercent", SpreadReader.between(0, MOST_PERCENT));
-        Read<Optional<Spread>> letting = fields.optional("lettingDaysPerYear", SpreadReader.between(0, MOST_DAYS));
+        Read<Optional<Spread>> letting = fields.optional(LETTING_DAYS, SpreadReader.between(0, MOST_DAYS));
+        if (fields.has(LETTING_DAYS)
+                && purchase.found().filter(terms -> terms.letting().isEmpty()).isPresent()) {
+            fields.place()
+                    .member(LETTING_DAYS)
+                    .fault(
+                            "spreads the days let, but nothing is let: give the purchase its \"letting\", or leave this"
+                                    + " out",
+                            "nothing is let: fill in the days let, their rate and the owner's share, or leave this"
+                                    + " blank");
+        }
         Read<Optional<Spread>> change =
                 fields.optional("rateChangePercentPerYear", SpreadReader.between(-MOST_CHANGE, MOST_CHANGE));
         return jobs.isGood()

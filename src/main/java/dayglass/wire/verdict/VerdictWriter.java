@@ -7,6 +7,7 @@ import dayglass.cost.scenario.Verdict;
 import dayglass.cost.scenario.VerdictQuestion;
 import dayglass.cost.verdict.BreakEven;
 import dayglass.cost.verdict.BreakEvenRule;
+import dayglass.cost.verdict.NestedPermits;
 import dayglass.cost.verdict.RentOrBuy;
 import dayglass.wire.Json;
 import java.math.BigDecimal;
@@ -52,6 +53,7 @@ public final class VerdictWriter {
                                 .build());
         verdict.question().writtenOff().ifPresent(off -> members.put("depreciation", writtenOff(off)));
         verdict.rule().ifPresent(ruling -> members.put("rule", rule(verdict, ruling)));
+        verdict.nested().ifPresent(ruling -> members.put("nested", nested(verdict, ruling)));
         verdict.findings().ifPresent(found -> members.put("uncertainty", FindingsWriter.write(found)));
         return members.put("cautions", Json.texts(Verdict.CAUTIONS)).build();
     }
@@ -145,5 +147,29 @@ public final class VerdictWriter {
                 .put("hindsight", ruling.hindsight().amount())
                 .put("guaranteed", verdict.ruleIsGuaranteed())
                 .build();
+    }
+
+    private static Json nested(Verdict verdict, NestedPermits.Ruling ruling) {
+        Json.Members members = Json.object();
+        ruling.buysOn().ifPresent(day -> members.put("buysOn", day.toString()));
+        return members.put(
+                        "taken",
+                        Json.list(ruling.taken().stream()
+                                .map(VerdictWriter::taken)
+                                .toList()))
+                .put("cost", ruling.cost().amount())
+                .put("hindsight", ruling.hindsight().amount())
+                .put("hindsightAnyDay", ruling.hindsightAnyDay().amount())
+                .put("factor", ruling.kinds())
+                .put("guaranteed", verdict.ruleIsGuaranteed())
+                .build();
+    }
+
+    private static Json taken(NestedPermits.Taken taken) {
+        Json.Members members = Json.object().put("on", taken.on().toString());
+        taken.days()
+                .ifPresent(days -> members.put("from", days.from().toString())
+                        .put("to", days.lastDay().toString()));
+        return members.put("price", taken.price().amount()).build();
     }
 }

@@ -25,7 +25,7 @@ class CashFlowTest {
         return Money.of("EUR", amount);
     }
 
-    private static PurchaseTerms bought(String price, String resale, int months) {
+    static PurchaseTerms bought(String price, String resale, int months) {
         return new PurchaseTerms(
                 euros(price),
                 Percent.ZERO,

@@ -94,7 +94,10 @@ class NetCostAgainstPlainTest {
                 List.of(new PurchaseTerms.Extra("case", amount(currency, random))),
                 months,
                 new PurchaseTerms.Resale(resale(currency, months, random), percent(random, 100)),
-                new PurchaseTerms.Holding(percent(random, 10), amount(currency, random)),
+                new PurchaseTerms.Holding(
+                        percent(random, 10),
+                        amount(currency, random),
+                        random.nextInt(4) == 0 ? Optional.of(amount(currency, random)) : Optional.empty()),
                 random.nextBoolean()
                         ? Optional.empty()
                         : Optional.of(new PurchaseTerms.Service(1 + random.nextInt(24), amount(currency, random))),

@@ -54,7 +54,8 @@ public final class PlainNetCost {
         int months = terms.termMonths();
         BigDecimal monthly = twelfthRoot(BigDecimal.ONE.add(hundredth(discountRate)));
         BigDecimal price = terms.price().major();
-        BigDecimal holdingPerYear = price.multiply(hundredth(terms.holding().insurancePerYear()))
+        BigDecimal insured = terms.holding().insured().map(Money::major).orElse(price);
+        BigDecimal holdingPerYear = insured.multiply(hundredth(terms.holding().insurancePerYear()))
                 .add(terms.holding().storagePerYear().major());
         BigDecimal lettingPerYear = terms.letting()
                 .map(letting -> letting.daysPerYear()

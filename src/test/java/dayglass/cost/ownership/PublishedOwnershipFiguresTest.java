@@ -8,6 +8,7 @@ import dayglass.base.Percent;
 import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -107,6 +108,58 @@ class PublishedOwnershipFiguresTest {
                 1e-6);
     }
 
+    /** Capital recovery: Blank and Tarquin, Engineering Economy, Table 1: A/P of 0.25 % over 12 is 0.08469. */
+    @Test
+    void aLevelPaymentOfATable() {
+        assertEquals(
+                0.08469,
+                LevelLoan.payment(BigDecimal.ONE, new BigDecimal("0.0025"), 12).doubleValue(),
+                0.5e-5);
+    }
+
+    /** 35 % over 5 years: Newnan, Engineering Economic Analysis, tables: F/P 4.484, A/P .4505, A/F .1005. */
+    @Test
+    void growthAndEvenYearlySumsOfATable() {
+        assertEquals(4.484, Growth.by(Percent.of("35")).over(60).doubleValue(), 0.5e-3);
+        assertEquals(4505, evenly("10000", "0", "35", 5), 0.5);
+        assertEquals(-1005, evenly("0", "10000", "35", 5), 0.5);
+    }
+
+    /** Brealey and Myers, Principles of Corporate Finance (from memory), less the yearly cost: 10.6116 − 5, 11.4544 − 6. */
+    @ParameterizedTest
+    @CsvSource({"150000, 3, 56116", "100000, 2, 54544"})
+    void evenYearlySumsOfTwoMachines(String price, int years, double expected) {
+        assertEquals(expected, evenly(price, "0", "6", years), 0.5);
+    }
+
+    private static double evenly(String price, String resale, String rate, int years) {
+        Ownership ownership = new Ownership(
+                CashFlowTest.bought(price, resale, 12 * years),
+                Percent.of(rate),
+                BigDecimal.ONE,
+                new Ownership.Running(euros("0"), euros("0"), Optional.empty()),
+                Optional.empty());
+        return CashFlow.of(ownership).equivalentAnnualCost().major().doubleValue();
+    }
+
+    /** A nominal rate of 8 % by quarters, and rates by the quarter as effective ones: LibreOffice Help; OpenFormula. */
+    @Test
+    void effectiveAndNominalRates() {
+        BigDecimal quarter = Growth.by(Percent.of("8")).over(3).subtract(BigDecimal.ONE);
+        assertEquals(0.0777061876, 4 * quarter.doubleValue(), 1e-10);
+        assertEquals("10.1123", effective("0.0975"));
+        assertEquals("5.3543", effective("0.0525"));
+    }
+
+    /** The rate a year in per cent, as it is told, of a month that makes a quarter of the nominal rate in three. */
+    private static String effective(String nominal) {
+        double month = Math.cbrt(1 + Double.parseDouble(nominal) / 4) - 1;
+        return new RateOfReturn(List.of(BigDecimal.valueOf(month)), true)
+                .percentPerYear(4)
+                .get(0)
+                .toPlainString();
+    }
+
     /** numpy-financial, documentation of ipmt: a loan of 2500 at 8.24 % over a year. */
     @Test
     void aLoanPayment() {
@@ -167,6 +220,33 @@ class PublishedOwnershipFiguresTest {
                 Depreciation.declining(euros("2400"), euros("300"), 10, new BigDecimal("1.5"), false)
                         .get(1)
                         .amount());
+    }
+
+    /** LibreOffice Help, DDB: the twelfth of 60 is 1721.81; OpenFormula: the fifth of five at 2.3 is nothing any more. */
+    @Test
+    void decliningBalanceLateInItsLife() {
+        assertEquals(
+                1721.805868,
+                Depreciation.declining(euros("75000"), euros("1"), 60, BigDecimal.valueOf(2), false)
+                        .get(11)
+                        .major()
+                        .doubleValue(),
+                0.01);
+        assertEquals(
+                euros("0.00"),
+                Depreciation.declining(euros("1100"), euros("100"), 5, new BigDecimal("2.3"), false)
+                        .get(4));
+    }
+
+    /** LibreOffice Help, VDB: of 35000 down to 7500 in 36 parts, the eleventh to the twentieth come to 8603.80. */
+    @Test
+    void decliningBalanceWithItsSwitchOverAPartOfItsLife() {
+        Money part =
+                Depreciation.declining(euros("35000"), euros("7500"), 36, BigDecimal.valueOf(2), true)
+                        .subList(10, 20)
+                        .stream()
+                        .reduce(euros("0"), Money::plus);
+        assertEquals(8603.802454, part.major().doubleValue(), 0.01);
     }
 
     /** Worked by hand: 40 % of 1000, 600 and 360 is 400, 240 and 144; the rest of 216 is then 108 a year, above 86.40. */

@@ -1,6 +1,7 @@
 package dayglass.cost.scenario;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dayglass.base.Money;
@@ -41,7 +42,7 @@ class ScenarioTest {
         return new Scenario.Spreads(
                 Optional.of(Spread.triangular(0, 1, 5)),
                 Optional.of(Pert.of(60, 100, 120)),
-                Optional.of(Spread.triangular(0, 20, 50)),
+                choice.terms().letting().map(let -> Spread.triangular(0, 20, 50)),
                 Optional.of(Spread.empirical(List.of(-2.0, 0.0, 3.0))),
                 Collections.nCopies(
                         choice.jobs().size(),
@@ -66,6 +67,14 @@ class ScenarioTest {
         assertEquals(renting.minus(owning), found.saving().mean());
         assertEquals(owning.compareTo(renting) < 0 ? 1.0 : 0.0, found.chanceOwningIsCheaper());
         assertEquals(List.of(), found.tornado());
+    }
+
+    @Test
+    void daysLetAreNotSpreadWhereNothingIsLet() {
+        RentOrBuy choice = Choices.plain(Choices.bought("100", "0", 12), "0", "0", "9");
+        Scenario.Spreads spreads = new Scenario.Spreads(
+                Optional.empty(), Optional.empty(), Optional.of(Spread.fixed(3)), Optional.empty(), List.of(SURE));
+        assertThrows(IllegalArgumentException.class, () -> new Scenario(choice, spreads));
     }
 
     /** Draws taken out and costed by the whole engine and by the exact purchase cost. */
@@ -208,6 +217,23 @@ class ScenarioTest {
         assertEquals(
                 Optional.empty(),
                 Uncertainty.of(scenario, new Uncertainty.Sample(1_100, 1), () -> most.get() > 0, done -> {}));
+    }
+
+    /** What was drawn before the stop stands: each draw is what it is in the whole, and all figures are of those alone. */
+    @Test
+    void whatWasDrawnBeforeTheStopIsKept() {
+        RentOrBuy choice = Choices.random(new Random(3));
+        Scenario scenario = new Scenario(choice, all(choice));
+        AtomicInteger looks = new AtomicInteger();
+        Findings found = Uncertainty.of(
+                        scenario, new Uncertainty.Sample(5_000, 1), () -> looks.incrementAndGet() > 600, done -> {})
+                .orElseThrow();
+        assertEquals(600, found.draws());
+        assertEquals(5_000, found.asked());
+        assertEquals(
+                600, found.convergence().get(found.convergence().size() - 1).draws());
+        assertEquals(
+                600, found.distribution().stream().mapToInt(Findings.Bin::draws).sum());
     }
 
     /** Percentiles of Hyndman and Fan 1996, type 7. */

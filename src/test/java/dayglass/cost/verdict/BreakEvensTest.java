@@ -8,6 +8,7 @@ import dayglass.base.Money;
 import dayglass.base.Percent;
 import dayglass.cost.ownership.PurchaseTerms;
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -44,18 +45,67 @@ class BreakEvensTest {
     }
 
     /**
-     * Yearly capital recovery against days of use: Blank and Tarquin, break-even review problem (50000, 5 years, 8 %, 100
-     * or 400 a day: 41.743, so 42 days). A year's use is there paid at its end and here by the month, which is worth more
-     * by the factor of the uniform months; both sides move alike, so the days are told times that factor.
+     * Yearly capital recovery against days of use: Blank and Tarquin, break-even review problem (41.743, so 42 days); two
+     * engineering-economy problems of an earthmover and a tractor (inputs published, the days computed from the formula of
+     * the equivalent annual cost). Yearly costs are there paid at the year's end and here by the month, which is worth
+     * more by the factor of the uniform months: the yearly cost is told less that, and so are the days.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "50000, 0, 5, 8, 0, 100, 400, 41.743",
+        "350000, 20000, 20, 12, 7000, 300, 500, 267.900",
+        "75000, 5000, 15, 12, 6000, 30, 210, 93.765"
+    })
+    void aTextbooksDaysAYear(
+            String price, String salvage, int years, int rate, double aYear, String perDay, String rent, double days) {
+        double growth = 1 + rate / 100.0;
+        double whole = 1 - Math.pow(growth, -years);
+        double later = whole / (growth - 1) * 12 * (Math.pow(growth, 1.0 / 12) - 1) / whole;
+        Money storage = Money.of(
+                "EUR",
+                BigDecimal.valueOf(aYear * later)
+                        .setScale(2, RoundingMode.HALF_UP)
+                        .toPlainString());
+        PurchaseTerms terms = stored(Choices.bought(price, salvage, 12 * years), storage);
+        BreakEven found = new BreakEvens(Choices.plain(terms, String.valueOf(rate), perDay, rent)).inDaysPerYear();
+        assertEquals(days * later, found.crossings().get(0).at().doubleValue(), 0.0015);
+    }
+
+    private static PurchaseTerms stored(PurchaseTerms terms, Money storage) {
+        return new PurchaseTerms(
+                terms.price(),
+                terms.tax(),
+                terms.extras(),
+                terms.termMonths(),
+                terms.resale(),
+                new PurchaseTerms.Holding(Percent.ZERO, storage),
+                terms.service(),
+                terms.letting());
+    }
+
+    /**
+     * Months until two ways cost the same: Phillips, Real-World Project Management: build for 45000 and 4500 a month, or
+     * buy for 23000 and 6500 a month, 11 months. What both pay at once is left out on both sides.
      */
     @Test
-    void aTextbooksDaysAYear() {
-        BreakEven found =
-                new BreakEvens(Choices.plain(Choices.bought("50000", "0", 60), "8", "100", "400")).inDaysPerYear();
-        double atYearEnds = (1 - Math.pow(1.08, -5)) / 0.08;
-        double byMonths = (1 - Math.pow(1.08, -5)) / (12 * (Math.pow(1.08, 1.0 / 12) - 1));
+    void aPublishedBreakEvenInMonths() {
+        PurchaseTerms terms = stored(Choices.bought("22000", "0", 24), Choices.euros("54000"));
+        PurchaseTerms worthless = new PurchaseTerms(
+                terms.price(),
+                terms.tax(),
+                terms.extras(),
+                terms.termMonths(),
+                new PurchaseTerms.Resale(
+                        new PurchaseTerms.Points(List.of(new PurchaseTerms.Point(0, Choices.euros("0")))),
+                        Percent.ZERO),
+                terms.holding(),
+                terms.service(),
+                terms.letting());
+        BreakEven found = new BreakEvens(Choices.plain(worthless, "0", "0", "7800")).inMonthsOwned();
+        assertEquals(1, found.crossings().size());
         assertEquals(
-                41.743 * atYearEnds / byMonths, found.crossings().get(0).at().doubleValue(), 0.001);
+                0, BigDecimal.valueOf(11).compareTo(found.crossings().get(0).at()), found.crossings()::toString);
+        assertTrue(found.crossings().get(0).owningIsCheaperBeyond());
     }
 
     @ParameterizedTest

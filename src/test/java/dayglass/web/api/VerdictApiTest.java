@@ -1,6 +1,7 @@
 package dayglass.web.api;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dayglass.support.OneServer;
@@ -61,5 +62,65 @@ class VerdictApiTest extends OneServer {
             assertTrue(reply.text().contains("\"" + pointer + "\""), reply.text());
         }
         assertEquals(405, served.get("/api/verdicts").status());
+    }
+
+    @Test
+    void thePastIsToldInTheFormInWhichAVerdictIsAsked() {
+        assertEquals(0, served.get("/api/past-jobs").json().get("jobs").size());
+        Reply job = served.post("/api/jobs", """
+                {"name": "Winter Quarry", "currency": "EUR", "needs": [{"slot": "40 mm", "count": 1}],
+                 "schedule": [{"from": "2025-03-03", "use": "prep"}, {"from": "2025-03-04", "to": "2025-03-07", "use": "shoot"}]}""");
+        assertEquals(201, job.status(), job.text());
+        Reply past = served.get("/api/past-jobs");
+        assertEquals("5", past.json().at("/daysSpread/values/0").asString());
+        assertEquals(1, past.json().at("/jobs/0/prepDays").asInt());
+        Reply page = served.page("/verdict/own");
+        assertEquals(200, page.status());
+        assertTrue(page.text().contains("value=\"jobs as they were\""), page.text());
+        assertTrue(page.text().contains("name=\"/jobs/0/daysValues\" type=\"text\" class=\"wide\" value=\"5\""));
+    }
+
+    @Test
+    void aRunIsWatchedStoppedAndTellsWhatItKnows() throws Exception {
+        String slow = Files.readString(EXAMPLE)
+                .replace("\"draws\": 2000", "\"draws\": 100000")
+                .replace("\"days\": 12,", "\"days\": 200,")
+                .replace("\"8\", \"12\", \"12\", \"15\"", "\"180\", \"200\", \"220\"");
+        Reply started = served.post("/api/verdict-runs", slow);
+        assertEquals(202, started.status(), started.text());
+        String path = started.header("Location").orElseThrow();
+        assertFalse(started.json().get("over").asBoolean());
+        Reply state = served.get(path);
+        for (int look = 0; state.json().get("drawsDone").asInt() == 0 && look < 600; look++) {
+            Thread.sleep(50);
+            state = served.get(path);
+        }
+        assertEquals(100_000, state.json().get("draws").asInt());
+        Reply stopped = served.post(path + "/stop", "{}");
+        for (int look = 0; !stopped.json().get("over").asBoolean() && look < 600; look++) {
+            Thread.sleep(50);
+            stopped = served.get(path);
+        }
+        int drawn = stopped.json().at("/verdict/uncertainty/draws").asInt();
+        assertTrue(drawn > 0 && drawn < 100_000, stopped.text());
+        assertEquals(100_000, stopped.json().at("/verdict/uncertainty/asked").asInt());
+        assertEquals(404, served.get("/api/verdict-runs/999").status());
+    }
+
+    /** A run that ends by itself is the answer that waiting would have brought. */
+    @Test
+    void aRunThatEndsIsTheVerdict() throws Exception {
+        String path = served.post("/api/verdict-runs", Files.readString(EXAMPLE))
+                .header("Location")
+                .orElseThrow();
+        Reply state = served.get(path);
+        for (int look = 0; !state.json().get("over").asBoolean() && look < 600; look++) {
+            Thread.sleep(50);
+            state = served.get(path);
+        }
+        assertEquals(
+                served.post("/api/verdicts", Files.readString(EXAMPLE)).json(),
+                state.json().get("verdict"));
+        assertEquals(2_000, state.json().get("drawsDone").asInt());
     }
 }

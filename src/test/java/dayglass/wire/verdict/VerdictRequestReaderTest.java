@@ -1,8 +1,12 @@
 package dayglass.wire.verdict;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dayglass.base.Fault;
+import dayglass.base.Money;
+import dayglass.cost.ownership.Depreciation;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
@@ -41,10 +45,14 @@ class VerdictRequestReaderTest {
                 "[\"8\", \"12\", \"12\", \"15\"] | []                                        | /jobs/1/daysSpread/values",
                 "\"days\": 12, \"prepDays\": 1, \"daysPerWeek\": 5 | \"days\": 159, \"daysPerWeek\": 1 | /jobs/1/days",
                 "\"draws\": 2000               | \"draws\": 100001                           | /uncertainty/draws",
+                "\"seed\": 7                  | \"seed\": 7, \"lettingDaysPerYear\": {\"low\": \"0\", \"likely\": \"5\", \"high\": \"9\"} | ''",
                 "\"slipDays\"                  | \"slipdays\"                                | /uncertainty/slipdays",
                 "\"method\": \"published table\" | \"method\": \"guess\"                     | /depreciation/method",
                 "A-1, 5-year, half-year        | A-99                                        | /depreciation/table",
                 "\"date\": \"2026-02-03\"      | \"date\": \"2026-02-30\"                    | /history/0/date",
+                "\"date\": \"2026-02-03\"      | \"date\": \"2026-02-03\", \"to\": \"2026-02-02\" | /history/0/to",
+                "\"date\": \"2026-02-03\"      | \"date\": \"2026-02-03\", \"to\": \"2027-02-05\" | /history/0/to",
+                "\"date\": \"2026-02-03\"      | \"date\": \"2026-02-03\", \"to\": \"2027-02-04\" | ''",
                 "{\"days\": 1, \"price\": \"120.00\"}, {\"days\": 7, \"price\": \"360.00\"} | {\"days\": 1, \"price\": \"120.00\", \"startsOn\": \"MONDAY\"} | /rates",
                 "\"rateChangePercentPerYear\": \"2\" | \"ownSales\": [{\"months\": 3, \"paid\": \"0\", \"soldFor\": \"1\"}] | /ownSales/0/paid",
             })
@@ -59,6 +67,28 @@ class VerdictRequestReaderTest {
                         .fold(
                                 good -> Set.of(),
                                 faults -> faults.stream().map(Fault::pointer).collect(Collectors.toSet())));
+    }
+
+    /** A spread of days let needs something that is let. */
+    @Test
+    void daysLetAreSpreadOnlyWhereSomethingIsLet() throws IOException {
+        String text = Files.readString(GOOD)
+                .replace(
+                        "\"seed\": 7",
+                        "\"seed\": 7, \"lettingDaysPerYear\": {\"low\": \"0\", \"likely\": \"5\", \"high\": \"9\"}");
+        assertEquals(List.of(), faults(text));
+        String letsNothing = text.replaceFirst(",\\s*\"letting\": \\{[^}]*\\}", "");
+        assertNotEquals(text, letsNothing);
+        List<Fault> faults = faults(letsNothing);
+        assertEquals(
+                List.of("/uncertainty/lettingDaysPerYear"),
+                faults.stream().map(Fault::pointer).toList());
+        assertTrue(faults.get(0).message().contains("nothing is let"), faults.toString());
+    }
+
+    private static List<Fault> faults(String text) {
+        return VerdictRequestReader.read(text.getBytes(StandardCharsets.UTF_8))
+                .fold(good -> List.of(), faults -> faults);
     }
 
     /**
@@ -103,6 +133,29 @@ class VerdictRequestReaderTest {
             assertEquals(amount, table.get(year).doubleValue(), 0.011, "year " + (year + 1));
             left -= amount;
         }
+    }
+
+    /**
+     * IRS Publication 946 in whole amounts: 1000 over 5 years, half-year convention, figured without the tables (from
+     * memory); the mid-quarter example, its first two years: 4000 and 1000 over 7 years of the first and third quarter,
+     * 5000 over 5 of the fourth (seen in a reproduction).
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "1000, 'A-1, 5-year, half-year', 200 320 192 115 115 58",
+        "4000, 'A-2, 7-year, mid-quarter, first quarter', 1000 857",
+        "1000, 'A-4, 7-year, mid-quarter, third quarter', 107 255",
+        "5000, 'A-5, 5-year, mid-quarter, fourth quarter', 250 1900"
+    })
+    void thePublishedExamplesFollowFromTheTables(String cost, String name, String expected) {
+        List<String> amounts = Depreciation.byTable(
+                        Money.of("JPY", cost),
+                        Objects.requireNonNull(PublishedTables.KNOWN.byName().get(name), name))
+                .stream()
+                .map(Money::amount)
+                .toList();
+        List<String> wanted = List.of(expected.split(" ", -1));
+        assertEquals(wanted, amounts.subList(0, wanted.size()));
     }
 
     @Test

@@ -25,6 +25,7 @@ public final class FormJson {
             "count",
             "copies",
             "days",
+            "prepDays",
             "afterDays",
             "fromDays",
             "termMonths",
@@ -51,7 +52,8 @@ public final class FormJson {
             "distortion",
             "edgeSharpness",
             "colour");
-    private static final Pattern WORDS = Pattern.compile("/addOns/[0-9]+/on");
+    private static final Pattern WORDS =
+            Pattern.compile("/addOns/[0-9]+/on|/jobs/[0-9]+/(?:perYear|days)Spread/values");
     private static final Set<String> LINES = Set.of("/mounts", "/tags", "/accessories", "/cautions");
     private static final String COVERS = "covers";
     private static final Pattern NUMBER = Pattern.compile("[0-9]{1,9}");

@@ -1,12 +1,15 @@
 package dayglass.web.page.verdict;
 
 import dayglass.base.Fault;
+import dayglass.cost.ownership.OwnSales;
+import dayglass.planning.past.OwnPast;
 import dayglass.web.page.form.Form;
 import dayglass.web.page.form.FormJson;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 
 /** The form of a verdict: what it holds at first, and the request that it stands for. */
 final class VerdictForm {
@@ -15,6 +18,9 @@ final class VerdictForm {
 
     private static final String LOW = "Low";
     private static final String HIGH = "High";
+    private static final String VALUES = "Values";
+    private static final String LET = "/purchase/letting/daysPerYear";
+    private static final String LET_SPREAD = "/uncertainty/lettingDaysPerYear";
 
     private VerdictForm() {}
 
@@ -53,11 +59,50 @@ final class VerdictForm {
         return new Form(values, List.of(), "");
     }
 
+    /**
+     * The same with one kind of jobs that is the house's own past: each length and each year's number as likely as it
+     * was, in the middle the base case; and with what its glass sold for.
+     */
+    static Form own(OwnPast.Past past, String currency) {
+        Map<String, String> values = new LinkedHashMap<>();
+        first(currency).values().forEach((name, value) -> {
+            if (!name.startsWith("/jobs/")) {
+                values.put(name, value);
+            }
+        });
+        if (!past.jobs().isEmpty()) {
+            values.put("/jobs/0/name", "jobs as they were");
+            values.put("/jobs/0/perYear", String.valueOf(middle(past.perYear())));
+            values.put("/jobs/0/perYear" + VALUES, listed(past.perYear()));
+            values.put("/jobs/0/days", String.valueOf(middle(past.lengths())));
+            values.put("/jobs/0/days" + VALUES, listed(past.lengths()));
+        }
+        List<OwnSales.Sale> sales = past.sales().stream()
+                .filter(sale -> sale.paid().currency().code().equals(currency))
+                .toList();
+        for (int row = 0; row < sales.size(); row++) {
+            values.put(
+                    "/ownSales/" + row + "/months",
+                    String.valueOf(sales.get(row).months()));
+            values.put("/ownSales/" + row + "/paid", sales.get(row).paid().amount());
+            values.put("/ownSales/" + row + "/soldFor", sales.get(row).soldFor().amount());
+        }
+        return new Form(values, List.of(), "");
+    }
+
+    private static int middle(List<Integer> values) {
+        return values.stream().sorted().toList().get((values.size() - 1) / 2);
+    }
+
+    private static String listed(List<Integer> values) {
+        return values.stream().sorted().map(String::valueOf).collect(Collectors.joining(", "));
+    }
+
     /** What the form stands for: where a range is given, its most likely value is the base case's. */
     static Form request(Form sent) {
         Map<String, String> values = new LinkedHashMap<>();
         FormJson.compact(sent).values().forEach((name, value) -> {
-            if (!name.endsWith(LOW) && !name.endsWith(HIGH)) {
+            if (!name.endsWith(LOW) && !name.endsWith(HIGH) && !name.endsWith(VALUES)) {
                 values.put(name, value);
             }
         });
@@ -65,6 +110,11 @@ final class VerdictForm {
         for (int row = 0; row < ROWS; row++) {
             for (String what : List.of("perYear", "days")) {
                 String name = "/jobs/" + row + "/" + what;
+                String own = compact.value(name + VALUES);
+                if (!own.isBlank()) {
+                    values.put(name + "Spread/values", own);
+                    continue;
+                }
                 Ends ends = new Ends(compact.value(name + LOW), compact.value(name + HIGH));
                 ends.into(values, name + "Spread", compact.value(name));
             }
@@ -72,7 +122,9 @@ final class VerdictForm {
         String change = compact.has("/rateChangePercentPerYear") ? compact.value("/rateChangePercentPerYear") : "0";
         range(values, "/uncertainty/resalePercent", "100");
         range(values, "/uncertainty/rateChangePercentPerYear", change);
-        range(values, "/uncertainty/lettingDaysPerYear", compact.value("/purchase/letting/daysPerYear"));
+        // Where nothing is let, that alone is to be told, and not that its likely value is missing too.
+        String let = compact.has(LET) ? compact.value(LET) : values.getOrDefault(LET_SPREAD + "/low", "");
+        range(values, LET_SPREAD, let);
         if (!values.getOrDefault("/uncertainty/slipDays/high", "").isBlank()) {
             values.put("/uncertainty/slipDays/low", "0");
             values.put("/uncertainty/slipDays/likely", "0");
@@ -103,7 +155,9 @@ final class VerdictForm {
             String pointer = fault.pointer()
                     .replaceAll("^(/jobs/[0-9]+/(?:perYear|days))Spread/(?:low|likely)$", "$1" + LOW)
                     .replaceAll("^(/jobs/[0-9]+/(?:perYear|days))Spread/high$", "$1" + HIGH)
-                    .replaceAll("/likely$", "/low");
+                    .replaceAll("^(/jobs/[0-9]+/(?:perYear|days))Spread/values(?:/[0-9]+)?$", "$1" + VALUES)
+                    .replaceAll("/likely$", "/low")
+                    .replaceAll("^" + LET_SPREAD + "$", LET_SPREAD + "/low");
             all.add(new Fault(pointer, fault.message()));
         }
         return all;

@@ -12,10 +12,12 @@ import java.util.List;
 /** A verdict as the page shows it. */
 public record VerdictView(
         String headline,
+        String stopped,
         List<Row> owning,
         List<Row> renting,
         List<BreakEvenRow> breakEvens,
         List<Row> sure,
+        List<Ruled> ruled,
         List<Picture> pictures,
         List<CashFlow.Month> months,
         List<Row> writtenOff,
@@ -25,6 +27,7 @@ public record VerdictView(
         renting = List.copyOf(renting);
         breakEvens = List.copyOf(breakEvens);
         sure = List.copyOf(sure);
+        ruled = List.copyOf(ruled);
         pictures = List.copyOf(pictures);
         months = List.copyOf(months);
         writtenOff = List.copyOf(writtenOff);
@@ -40,12 +43,20 @@ public record VerdictView(
         }
     }
 
+    /** What a rule would have done with what was rented so far. */
+    public record Ruled(String heading, String words, List<Row> lines) {
+        public Ruled {
+            lines = List.copyOf(lines);
+        }
+    }
+
     /** A chart with its heading and what its axes are. */
     public record Picture(String heading, String axes, Chart chart) {}
 
     static VerdictView of(Verdict verdict) {
         return new VerdictView(
                 VerdictWords.headline(verdict),
+                VerdictWords.stopped(verdict),
                 owning(verdict),
                 renting(verdict),
                 List.of(
@@ -54,6 +65,7 @@ public record VerdictView(
                         row("Resale value", verdict.inResaleValue()),
                         row("Rates, in per cent of these", verdict.inRate())),
                 sure(verdict),
+                ruled(verdict),
                 pictures(verdict),
                 verdict.against().months(),
                 writtenOff(verdict),
@@ -113,6 +125,30 @@ public record VerdictView(
             }
         });
         return rows;
+    }
+
+    private static List<Ruled> ruled(Verdict verdict) {
+        List<Ruled> all = new ArrayList<>();
+        verdict.rule()
+                .ifPresent(ruling -> all.add(new Ruled(
+                        "Renting until it has cost the price",
+                        VerdictWords.rule(verdict, ruling),
+                        List.of(
+                                line("rent paid", ruling.rentPaid()),
+                                line("bought", ruling.cost().minus(ruling.rentPaid())),
+                                new Row("Cost", Words.money(ruling.cost()), true)))));
+        verdict.nested().ifPresent(ruling -> {
+            List<Row> lines = new ArrayList<>();
+            ruling.taken()
+                    .forEach(taken -> lines.add(line(
+                            taken.days()
+                                    .map(days -> "rented " + Words.dates(days))
+                                    .orElse("bought on " + Words.day(taken.on())),
+                            taken.price())));
+            lines.add(new Row("Cost", Words.money(ruling.cost()), true));
+            all.add(new Ruled("By days, weeks and spells of four weeks", VerdictWords.nested(verdict, ruling), lines));
+        });
+        return all;
     }
 
     private static List<Picture> pictures(Verdict verdict) {
