@@ -1,5 +1,6 @@
 package dayglass.app;
 
+import dayglass.app.demo.DemoBooks;
 import dayglass.app.demo.DemoHouse;
 import dayglass.app.demo.DemoWays;
 import dayglass.base.Outcome;
@@ -65,8 +66,14 @@ final class DemoCommand implements Callable<Integer> {
     }
 
     private int costAndServe(Rooms rooms) {
+        boolean isNew = rooms.jobs().list(Optional.empty(), 1).isEmpty();
         Optional<Long> costing = job(rooms)
-                .then(job -> rooms.makeCosting().ofJob(job, Optional.empty()))
+                .then(job -> rooms.makeCosting().ofJob(job, Optional.empty()).map(priced -> {
+                    if (isNew) {
+                        keepBooks(rooms, job, priced);
+                    }
+                    return priced;
+                }))
                 .fold(this::show, this::refused);
         return costing.isEmpty() ? CostCommand.FAILED : serve(rooms, costing.get());
     }
@@ -103,6 +110,16 @@ final class DemoCommand implements Callable<Integer> {
                     }
                     return job.id();
                 });
+    }
+
+    /** Of the job as it was first costed; later costings change nothing in them. */
+    private static void keepBooks(Rooms rooms, Job.Id job, Priced priced) {
+        if (priced instanceof Priced.Kept kept) {
+            rooms.transactions().atomically(() -> {
+                DemoBooks.fill(rooms.books(), rooms.costCodes(), job, kept.costing());
+                return Outcome.done(true);
+            });
+        }
     }
 
     private static byte[] request() {

@@ -2,6 +2,8 @@ package dayglass.app;
 
 import dayglass.base.Transactions;
 import dayglass.books.JobCostCodes;
+import dayglass.books.export.Layouts;
+import dayglass.books.gear.GearBooks;
 import dayglass.books.post.Books;
 import dayglass.books.report.CostFigures;
 import dayglass.catalogue.Cameras;
@@ -55,9 +57,11 @@ import dayglass.storage.Recording;
 import dayglass.storage.books.JooqCharts;
 import dayglass.storage.books.JooqCostFigures;
 import dayglass.storage.books.JooqEntries;
+import dayglass.storage.books.JooqGear;
 import dayglass.storage.books.JooqInvoices;
 import dayglass.storage.books.JooqJobCalendars;
 import dayglass.storage.books.JooqJobCostCodes;
+import dayglass.storage.books.JooqLayouts;
 import dayglass.storage.books.JooqPeriodActs;
 import dayglass.storage.catalogue.JooqCameras;
 import dayglass.storage.catalogue.JooqLensModels;
@@ -307,6 +311,14 @@ public final class Rooms implements AutoCloseable {
                         shelf,
                         whereabouts,
                         new LateDays(rentals, rules, household.settings(), household.whoActs())));
+    }
+
+    public GearBooks gearBooks() {
+        return new GearBooks(books(), new JooqGear(database, shelf.units()), shelf.units());
+    }
+
+    public Layouts exportLayouts() {
+        return new JooqLayouts(database);
     }
 
     public CostFigures costFigures() {

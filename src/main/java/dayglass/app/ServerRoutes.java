@@ -9,7 +9,9 @@ import dayglass.web.api.books.CostCodesApi;
 import dayglass.web.api.books.EntryApi;
 import dayglass.web.api.books.ExportApi;
 import dayglass.web.api.books.InvoiceApi;
+import dayglass.web.api.books.LayoutApi;
 import dayglass.web.api.books.OrderApi;
+import dayglass.web.api.books.OwnGearApi;
 import dayglass.web.api.books.PeriodApi;
 import dayglass.web.api.books.ReportApi;
 import dayglass.web.api.catalogue.CardTableApi;
@@ -110,7 +112,12 @@ public final class ServerRoutes {
         new LabelPages(rooms.shelf(), rooms.household().settings(), html).route(routes);
         new BooksPages(
                         rooms.books(),
-                        new BooksPages.Plans(rooms.costFigures(), rooms.costings(), rooms.costCodes()),
+                        new BooksPages.Plans(
+                                rooms.costFigures(),
+                                rooms.costings(),
+                                rooms.costCodes(),
+                                rooms.exportLayouts(),
+                                rooms.gearBooks()),
                         rooms.household(),
                         rooms.clock())
                 .route(routes);
@@ -177,7 +184,9 @@ public final class ServerRoutes {
         new OrderApi(in, rooms.costings(), rooms.costCodes()).addTo(routes);
         new InvoiceApi(in).addTo(routes);
         new ReportApi(in, rooms.costFigures()).addTo(routes);
-        new ExportApi(in).addTo(routes);
+        new ExportApi(in, rooms.exportLayouts()).addTo(routes);
+        new OwnGearApi(in, rooms.gearBooks()).addTo(routes);
+        LayoutApi.of(rooms.exportLayouts()).addTo(routes);
     }
 
     private static void whereabouts(Rooms rooms, RoutesConfig routes) {

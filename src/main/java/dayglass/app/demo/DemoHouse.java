@@ -1,6 +1,8 @@
 package dayglass.app.demo;
 
-import dayglass.base.Outcome;
+import static dayglass.app.demo.DemoData.bytes;
+import static dayglass.app.demo.DemoData.must;
+
 import dayglass.base.Stored;
 import dayglass.catalogue.LensModel;
 import dayglass.catalogue.Supplier;
@@ -26,9 +28,6 @@ import dayglass.sheet.CsvText;
 import dayglass.shelf.table.CardTables;
 import dayglass.shelf.table.ImportReport;
 import dayglass.shelf.table.ShelfImport;
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -40,7 +39,6 @@ import java.util.Optional;
  * plans and bookings as the pages would enter them. Whatever is refused is a fault of the demo's files.
  */
 public final class DemoHouse {
-    private static final String FOLDER = "/demo-data/";
     private static final Duration HOLDS_LAST = Duration.ofDays(7);
 
     private final Into into;
@@ -205,22 +203,5 @@ public final class DemoHouse {
                         what.subject(),
                         into.whereabouts().whoActs().now(),
                         now)));
-    }
-
-    static <T> T must(Outcome<T> outcome) {
-        return outcome.fold(done -> done, problem -> {
-            throw new IllegalStateException("the demo's own data is refused: " + problem);
-        });
-    }
-
-    static byte[] bytes(String name) {
-        try (InputStream in = DemoHouse.class.getResourceAsStream(FOLDER + name)) {
-            if (in == null) {
-                throw new IllegalStateException(FOLDER + name + " is not in the jar");
-            }
-            return in.readAllBytes();
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
-        }
     }
 }

@@ -34,7 +34,7 @@ public final class DemoWays {
 
     public static void fill(Into into, Stored<Job.Id, Job> job) {
         DemoWaysFile file = DemoWaysFile.reader(job.id(), job.facts().currency())
-                .read(DemoHouse.bytes("ways.json"))
+                .read(DemoData.bytes("ways.json"))
                 .fold(read -> read, faults -> {
                     throw new IllegalStateException("demo-data/ways.json is faulty: " + faults);
                 });
@@ -48,7 +48,7 @@ public final class DemoWays {
                 .flatMap(Optional::stream)
                 .forEach(this::know);
         file.cards()
-                .forEach(card -> know(DemoHouse.must(into.sources()
+                .forEach(card -> know(DemoData.must(into.sources()
                         .rateCards()
                         .add(new RateCard(
                                 supplier(card.supplier()),
@@ -59,14 +59,14 @@ public final class DemoWays {
         file.offers()
                 .forEach(each -> offers.put(
                         each.offer().code(),
-                        DemoHouse.must(into.sources()
+                        DemoData.must(into.sources()
                                         .purchaseOffers()
                                         .add(new PurchaseOffer(
                                                 supplier(each.supplier()), currency, each.offer(), Optional.empty())))
                                 .id()));
-        DemoHouse.must(into.briefs().keep(new Stored<>(job.id(), 0, file.brief())));
+        DemoData.must(into.briefs().keep(new Stored<>(job.id(), 0, file.brief())));
         file.ways()
-                .forEach(way -> DemoHouse.must(into.ways()
+                .forEach(way -> DemoData.must(into.ways()
                         .add(new Way(
                                 job.id(),
                                 way.name(),
@@ -83,7 +83,7 @@ public final class DemoWays {
                 .suppliers()
                 .named(name)
                 .map(Stored::id)
-                .orElseGet(() -> DemoHouse.must(into.sources().suppliers().add(new Supplier(name)))
+                .orElseGet(() -> DemoData.must(into.sources().suppliers().add(new Supplier(name)))
                         .id());
     }
 

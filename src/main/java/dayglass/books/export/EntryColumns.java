@@ -12,7 +12,10 @@ import dayglass.sheet.SheetTable.PlainNumber;
 import dayglass.sheet.SheetTable.Text;
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
 
@@ -20,8 +23,27 @@ import java.util.function.Function;
  * The columns of an export of entries, in their documented order. Nothing in them changes after posting: people and jobs
  * stand by their numbers, as their names may change.
  */
-final class EntryColumns {
+public final class EntryColumns {
+    /** Of an export without a layout, in their order. */
+    public static final List<String> NAMES =
+            of(ControlTotals.of(one -> {})).stream().map(Column::heading).toList();
+
     private EntryColumns() {}
+
+    /** Those that a layout names, as it names them. */
+    static List<Column<Posted>> of(ControlTotals totals, Layout layout) {
+        Map<String, Column<Posted>> known = new LinkedHashMap<>();
+        of(totals).forEach(column -> known.put(column.heading(), column));
+        known.put(
+                "cost code",
+                text("cost code", each -> layout.written(each.entry().coding().costCode())));
+        return layout.columns().stream()
+                .map(each -> {
+                    Column<Posted> column = Objects.requireNonNull(known.get(each.column()));
+                    return new Column<>(each.heading(), column.cell(), column.total());
+                })
+                .toList();
+    }
 
     static List<Column<Posted>> of(ControlTotals totals) {
         List<Column<Posted>> columns = new ArrayList<>();

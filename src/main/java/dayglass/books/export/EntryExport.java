@@ -15,6 +15,7 @@ import java.util.ArrayList;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import tools.jackson.core.JsonGenerator;
 import tools.jackson.core.StreamWriteFeature;
 import tools.jackson.databind.json.JsonMapper;
@@ -29,6 +30,7 @@ public final class EntryExport {
     private final Entries.Which which;
     private final Entries.Run entries;
     private final ControlTotals totals;
+    private final Optional<Layout> layout;
     private final List<Column<Posted>> columns;
 
     /**
@@ -37,10 +39,22 @@ public final class EntryExport {
      * @param entries what {@code which} asks for, the same each time it is gone through
      */
     public EntryExport(Entries.Which which, Entries.Run entries) {
+        this(which, entries, Optional.empty());
+    }
+
+    /** The same in a layout of the user's. */
+    public EntryExport(Entries.Which which, Entries.Run entries, Optional<Layout> layout) {
         this.which = which;
         this.entries = entries;
         this.totals = ControlTotals.of(entries);
-        this.columns = EntryColumns.of(totals);
+        this.layout = layout;
+        this.columns = layout.map(named -> EntryColumns.of(totals, named)).orElseGet(() -> EntryColumns.of(totals));
+    }
+
+    private Map<String, Object> control() throws IOException {
+        Map<String, Object> facts = Control.of(which, totals, csvSha256());
+        layout.ifPresent(named -> facts.put("layout", named.name()));
+        return facts;
     }
 
     /** Rows that can be posted and nothing else. */
@@ -64,7 +78,7 @@ public final class EntryExport {
         try (JsonGenerator json = JSON.createGenerator(out)) {
             json.writeStartObject();
             json.writeName("control");
-            json.writeRawValue(JSON.writeValueAsString(Control.of(which, totals, csvSha256())));
+            json.writeRawValue(JSON.writeValueAsString(control()));
             json.writeName("entries");
             json.writeStartArray();
             entries.each(each -> {
@@ -96,7 +110,7 @@ public final class EntryExport {
 
     /** The companion of {@link #csv}: what it should hold. */
     public void controlJson(OutputStream out) throws IOException {
-        out.write(JSON.writerWithDefaultPrettyPrinter().writeValueAsBytes(Control.of(which, totals, csvSha256())));
+        out.write(JSON.writerWithDefaultPrettyPrinter().writeValueAsBytes(control()));
         out.write('\n');
     }
 
@@ -112,7 +126,7 @@ public final class EntryExport {
 
     private List<List<String>> facts() throws IOException {
         List<List<String>> facts = new ArrayList<>();
-        Control.of(which, totals, csvSha256()).forEach((name, value) -> {
+        control().forEach((name, value) -> {
             if (value instanceof Map<?, ?> sums) {
                 facts.add(List.of(name, "net", "tax", "gross"));
                 sums.forEach((of, each) -> {

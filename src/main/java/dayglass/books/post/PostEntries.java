@@ -38,6 +38,18 @@ public final class PostEntries {
                         .orElseGet(() -> books.entries().append(entries)));
     }
 
+    /** What posting these would give, by doing it and taking it back. */
+    public Outcome<List<Posted>> preview(List<Entry> entries) {
+        List<Posted> made = new ArrayList<>();
+        Outcome<List<Posted>> outcome = books.house()
+                .transactions()
+                .atomically(() -> post(entries).then(posted -> {
+                    made.addAll(posted);
+                    return Outcome.refused(Problem.Code.CANNOT_BE_DONE, "a preview posts nothing");
+                }));
+        return made.isEmpty() ? outcome : Outcome.done(made);
+    }
+
     private Optional<Problem> refusal(List<Entry> entries) {
         Job.Id job = entries.get(0).job();
         Chart chart = books.charts().of(job).facts();

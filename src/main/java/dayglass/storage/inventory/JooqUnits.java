@@ -1,5 +1,6 @@
 package dayglass.storage.inventory;
 
+import static dayglass.storage.schema.Tables.BOOK_GEAR;
 import static dayglass.storage.schema.Tables.CONDITION_NOTE;
 import static dayglass.storage.schema.Tables.HOLD;
 import static dayglass.storage.schema.Tables.JOB_UNIT;
@@ -100,6 +101,7 @@ public final class JooqUnits extends VersionedTable<Unit.Id, Unit, UnitRecord> i
         uses.addAll(pointing(sql, "hold", HOLD.ID, HOLD.UNIT_ID, id));
         uses.addAll(pointing(sql, "service plan", SERVICE_PLAN.ID, SERVICE_PLAN.UNIT_ID, id));
         uses.addAll(named("rate card", LettingCards.of(sql, new Lets(Lets.Kind.UNIT, id.number()))));
+        uses.addAll(pointing(sql, "gear in the books", BOOK_GEAR.ID, BOOK_GEAR.UNIT_ID, id));
         return uses;
     }
 

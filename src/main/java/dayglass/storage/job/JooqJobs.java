@@ -1,6 +1,7 @@
 package dayglass.storage.job;
 
 import static dayglass.storage.schema.Tables.BOOK_ENTRY;
+import static dayglass.storage.schema.Tables.BOOK_GEAR;
 import static dayglass.storage.schema.Tables.COSTING;
 import static dayglass.storage.schema.Tables.JOB;
 import static dayglass.storage.schema.Tables.JOB_LENS_SET;
@@ -124,6 +125,8 @@ public final class JooqJobs extends VersionedTable<Job.Id, Job, JobRecord> imple
                         .from(BOOK_ENTRY)
                         .where(BOOK_ENTRY.JOB_ID.eq(id.number()))
                         .limit(1)));
+        uses.addAll(named(
+                "gear in the books", sql.select(BOOK_GEAR.ID).from(BOOK_GEAR).where(BOOK_GEAR.JOB_ID.eq(id.number()))));
         return uses;
     }
 

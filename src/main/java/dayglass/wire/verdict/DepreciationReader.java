@@ -13,7 +13,7 @@ import java.util.List;
 import java.util.Optional;
 
 /** How a price is to be written off. */
-final class DepreciationReader {
+public final class DepreciationReader {
     static final String STRAIGHT = "straight line";
     static final String DECLINING = "declining balance";
     static final String DIGITS = "sum of years' digits";
@@ -31,7 +31,7 @@ final class DepreciationReader {
     }
 
     /** Of a price; where that is at fault, only the form is checked. */
-    static Reader<WrittenOff> of(Optional<Money> price, Reader<Money> money) {
+    public static Reader<WrittenOff> of(Optional<Money> price, Reader<Money> money) {
         DepreciationReader reader = new DepreciationReader(price, money);
         return Fields.object(reader::read);
     }

@@ -104,7 +104,7 @@ public final class Browser implements AutoCloseable {
     }
 
     /** Moves on with the tab key until the focus is on what the selector names. */
-    void tabTo(String selector) {
+    public void tabTo(String selector) {
         for (int i = 0; i < 200; i++) {
             if (driver.switchTo().activeElement().equals(find(selector))) {
                 return;

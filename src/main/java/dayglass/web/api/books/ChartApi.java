@@ -102,7 +102,7 @@ public final class ChartApi {
     }
 
     /** Both left out means weeks. */
-    private static Reader<PeriodCalendar> calendar() {
+    public static Reader<PeriodCalendar> calendar() {
         return Fields.object(fields -> {
             Read<Optional<LocalDate>> first = fields.optional("firstDay", Readers.date());
             Read<List<LocalDate>> ends = fields.optional("ends", Readers.list(Readers.date()), List.of());

@@ -2,19 +2,24 @@ package dayglass.web.api.books;
 
 import dayglass.books.entry.Entries;
 import dayglass.books.export.EntryExport;
+import dayglass.books.export.Layout;
+import dayglass.books.export.Layouts;
 import dayglass.web.api.Requests;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
+import java.util.Optional;
 
 /** {@code /api/jobs/{id}/book-entries.csv}, {@code .xlsx}, {@code .json} and {@code -control.json}: sent as they are read. */
 public final class ExportApi {
     private final BooksContext in;
+    private final Layouts layouts;
 
-    public ExportApi(BooksContext in) {
+    public ExportApi(BooksContext in, Layouts layouts) {
         this.in = in;
+        this.layouts = layouts;
     }
 
     /** The forms of an export. */
@@ -49,10 +54,11 @@ public final class ExportApi {
     }
 
     private void send(Context ctx, Form form) {
-        Requests.onlyParameters(ctx, "kind", "costCode", "episode", "supplier", "from", "until");
+        Requests.onlyParameters(ctx, "kind", "costCode", "episode", "supplier", "from", "until", "layout");
         Entries.Which which = EntryApi.which(ctx, in.job(ctx).id());
+        Optional<Layout> layout = layout(ctx);
         boolean sent = in.books().entries().reading(which, entries -> {
-            EntryExport export = new EntryExport(which, entries);
+            EntryExport export = new EntryExport(which, entries, layout);
             ctx.contentType(form.type)
                     .header(
                             "Content-Disposition",
@@ -67,5 +73,17 @@ public final class ExportApi {
         if (!sent) {
             throw new IllegalStateException("nothing was sent");
         }
+    }
+
+    /** An empty parameter, as a form sends it, is none. */
+    private Optional<Layout> layout(Context ctx) {
+        if (EntryApi.once(ctx, "layout").filter(said -> !said.isEmpty()).isEmpty()) {
+            return Optional.empty();
+        }
+        Layout.Id id =
+                new Layout.Id(Requests.number(ctx, "layout", Long.MAX_VALUE).orElseThrow());
+        return Optional.of(layouts.find(id)
+                .orElseThrow(() -> Requests.badParameter("layout", "there is no layout with the id " + id.number()))
+                .facts());
     }
 }

@@ -1,10 +1,7 @@
 package dayglass.web.api.books;
 
-import dayglass.base.Currency;
-import dayglass.base.Money;
 import dayglass.base.Stored;
 import dayglass.books.entry.Entries;
-import dayglass.books.entry.Exchange;
 import dayglass.books.post.Invoice;
 import dayglass.books.post.Invoices;
 import dayglass.books.post.MatchInvoice;
@@ -15,14 +12,9 @@ import dayglass.web.api.Requests;
 import dayglass.web.api.house.Moments;
 import dayglass.web.error.ProblemKind;
 import dayglass.web.error.Refusal;
-import dayglass.wire.Fields;
 import dayglass.wire.Json;
-import dayglass.wire.Read;
-import dayglass.wire.Reader;
-import dayglass.wire.Readers;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 
@@ -147,19 +139,10 @@ public final class InvoiceApi {
         Requests.onlyParameters(ctx);
         Invoices.Kept invoice = find(ctx);
         PayInvoice.Draft draft = Requests.body(
-                ctx, payment(invoice.gross().currency(), invoice.baseGross().currency()));
+                ctx,
+                InvoiceJson.payment(
+                        invoice.gross().currency(), invoice.baseGross().currency()));
         Refusal.require(in.books().payInvoice().pay(invoice.id(), draft));
         Replies.created(ctx, "/api/invoices/" + invoice.id().number(), json(invoice));
-    }
-
-    /** A payment in the currency of its invoice. */
-    private static Reader<PayInvoice.Draft> payment(Currency currency, Currency base) {
-        return Fields.object(fields -> {
-            Read<LocalDate> date = fields.required("date", Readers.date());
-            Read<Money> amount = fields.required("amount", EntryJson.amount(Read.good(currency)));
-            Read<Exchange> exchange = EntryJson.exchange(fields, Read.good(currency), base, date);
-            Read<Optional<String>> code = fields.optional("costCode", Readers.name());
-            return fields.build(() -> new PayInvoice.Draft(date.get(), amount.get(), exchange.get(), code.get()));
-        });
     }
 }

@@ -8,9 +8,9 @@ import dayglass.books.entry.Entries;
 import dayglass.books.entry.Entry;
 import dayglass.books.entry.Exchange;
 import dayglass.books.post.Invoice;
+import dayglass.books.post.PayInvoice;
 import dayglass.job.Job;
 import dayglass.sheet.CsvText;
-import dayglass.wire.Checked;
 import dayglass.wire.Decimals;
 import dayglass.wire.Fields;
 import dayglass.wire.Ids;
@@ -21,15 +21,12 @@ import dayglass.wire.Readers;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
 /** Invoices as JSON; their lines may come as a table instead, each row a line whose headings are its members. */
 public final class InvoiceJson {
-    private static final int MOST_LINES = 1_000;
-
     /** What a table's headings may be, and the member of a line that each stands for. */
     private static final Map<String, String> HEADINGS = Map.ofEntries(
             Map.entry("commitment", "commitment"),
@@ -143,73 +140,34 @@ public final class InvoiceJson {
             if (!text.isGood()) {
                 return Read.bad();
             }
-            return CsvText.read(text.get().getBytes(StandardCharsets.UTF_8))
-                    .fold(
-                            csv -> rows(csv, line).fold(Read::good, faults -> {
-                                faults.forEach(fault -> place.fault(fault.message()));
-                                return Read.bad();
-                            }),
-                            problem -> place.fault(problem.faults().stream()
-                                    .map(Fault::message)
-                                    .findFirst()
-                                    .orElse(problem.detail())));
+            List<Fault> faults = new ArrayList<>();
+            List<TableRows.Row<Invoice.Line>> rows = CsvText.read(text.get().getBytes(StandardCharsets.UTF_8))
+                    .fold(csv -> new TableRows<>(HEADINGS, InvoiceJson::cell, line).read(csv, faults), problem -> {
+                        faults.addAll(problem.faults());
+                        return List.of();
+                    });
+            faults.forEach(fault -> place.fault(fault.message()));
+            return faults.isEmpty()
+                    ? Read.good(rows.stream().map(TableRows.Row::said).toList())
+                    : Read.bad();
         };
     }
 
-    private static Checked<List<Invoice.Line>> rows(CsvText csv, Reader<Invoice.Line> line) {
-        List<Fault> faults = new ArrayList<>();
-        List<Invoice.Line> lines = new ArrayList<>();
-        if (csv.rows().isEmpty() || csv.rows().size() > MOST_LINES) {
-            faults.add(new Fault("", "The table must have 1 to " + MOST_LINES + " rows below its headings"));
+    private static Json cell(String member, String said) {
+        if (member.equals("more") && (said.equals("yes") || said.equals("no"))) {
+            return Json.bool(said.equals("yes"));
         }
-        List<String> members = new ArrayList<>();
-        for (String heading : csv.heading().cells()) {
-            String member = HEADINGS.get(heading.strip().toLowerCase(java.util.Locale.ROOT));
-            if (member == null) {
-                faults.add(new Fault(
-                        "",
-                        "Line 1: the heading \"" + heading + "\" is not known; known are "
-                                + String.join(
-                                        ", ",
-                                        HEADINGS.keySet().stream().sorted().toList())));
-            }
-            members.add(member == null ? "" : member);
-        }
-        if (faults.isEmpty()) {
-            csv.rows()
-                    .forEach(row -> line.readAll(json(members, row)).fold(lines::add, wrong -> {
-                        wrong.forEach(fault -> faults.add(
-                                new Fault("", "Line " + row.line() + ", " + place(fault) + fault.message())));
-                        return false;
-                    }));
-        }
-        return faults.isEmpty() ? new Checked.Good<>(lines) : new Checked.Faulty<>(faults);
+        return member.equals("commitment") && said.matches("[0-9]{1,18}") ? new Json.Num(said) : Json.text(said);
     }
 
-    private static String place(Fault fault) {
-        return fault.pointer().isEmpty() ? "" : fault.pointer().substring(1) + ": ";
-    }
-
-    private static Json json(List<String> members, CsvText.Row row) {
-        Map<String, String> cells = new LinkedHashMap<>();
-        for (int at = 0; at < Math.min(members.size(), row.cells().size()); at++) {
-            String cell = row.cells().get(at).strip();
-            if (!cell.isEmpty()) {
-                cells.put(members.get(at), cell);
-            }
-        }
-        Json.Members line = Json.object();
-        cells.forEach((name, cell) -> line.put(
-                name,
-                name.equals("more")
-                        ? yesOrNo(cell)
-                        : name.equals("commitment") && cell.matches("[0-9]{1,18}")
-                                ? new Json.Num(cell)
-                                : Json.text(cell)));
-        return line.build();
-    }
-
-    private static Json yesOrNo(String cell) {
-        return cell.equals("yes") || cell.equals("no") ? Json.bool(cell.equals("yes")) : Json.text(cell);
+    /** A payment in the currency of its invoice. */
+    public static Reader<PayInvoice.Draft> payment(Currency currency, Currency base) {
+        return Fields.object(fields -> {
+            Read<LocalDate> date = fields.required("date", Readers.date());
+            Read<Money> amount = fields.required("amount", EntryJson.amount(Read.good(currency)));
+            Read<Exchange> exchange = EntryJson.exchange(fields, Read.good(currency), base, date);
+            Read<Optional<String>> code = fields.optional("costCode", Readers.name());
+            return fields.build(() -> new PayInvoice.Draft(date.get(), amount.get(), exchange.get(), code.get()));
+        });
     }
 }

@@ -6,6 +6,7 @@ import dayglass.books.JobCostCodes;
 import dayglass.books.entry.Entries;
 import dayglass.books.entry.Entry;
 import dayglass.books.entry.Kind;
+import dayglass.books.entry.Posted;
 import dayglass.books.post.AcceptPlan;
 import dayglass.job.Job;
 import dayglass.planning.Costings;
@@ -40,6 +41,7 @@ public final class OrderApi {
     public void addTo(RoutesConfig routes) {
         routes.post("/api/jobs/{id}/accepted-plans", in.once().apply(this::accept));
         routes.get("/api/jobs/{id}/commitments", this::orders);
+        routes.post("/api/jobs/{id}/commitments/import", in.once().apply(this::bringIn));
     }
 
     private record Accepted(KeptCosting.Id costing, LocalDate date, Kind as, Map<String, String> orders) {}
@@ -70,6 +72,53 @@ public final class OrderApi {
                 .accept(new AcceptPlan.Plan(
                         job, costing.id().number(), lines, accepted.as(), accepted.date(), accepted.orders())));
         Replies.created(ctx, "/api/book-entries/" + posted.get(0).id().number(), EntryJson.list(posted, in.zone()));
+    }
+
+    private record Table(String text, boolean preview) {}
+
+    private void bringIn(Context ctx) {
+        Requests.onlyParameters(ctx);
+        Job.Id job = in.job(ctx).id();
+        Table table = Requests.body(ctx, Fields.object(fields -> {
+            Read<String> text = fields.required("text", Readers.anyText());
+            Read<Boolean> preview = fields.optional("preview", Readers.yesOrNo(), false);
+            return fields.build(() -> new Table(text.get(), preview.get()));
+        }));
+        List<Entry> orders = Refusal.require(new OrderTable(in.books(), job, in.base(job)).read(table.text()));
+        List<Posted> posted = Refusal.require(
+                table.preview()
+                        ? in.books().post().preview(orders)
+                        : in.books().post().post(orders));
+        List<Json> items =
+                posted.stream().<Json>map(each -> row(each, table.preview())).toList();
+        Json.Obj answer = Json.object()
+                .put("preview", table.preview())
+                .put("items", Json.list(items))
+                .build();
+        if (table.preview()) {
+            Replies.json(ctx, answer);
+        } else {
+            Replies.created(ctx, "/api/book-entries/" + posted.get(0).id().number(), answer);
+        }
+    }
+
+    /** A row of the table as it stands in the books, or would. */
+    private static Json.Obj row(Posted posted, boolean preview) {
+        Entry entry = posted.entry();
+        Json.Members members = Json.object();
+        if (!preview) {
+            members.put("commitment", posted.id().number());
+        }
+        return members.put("supplier", entry.coding().supplier())
+                .put("purchaseOrder", entry.papers().purchaseOrder())
+                .put("description", entry.item().description())
+                .put("costCode", entry.coding().costCode())
+                .put("net", entry.amounts().net().amount())
+                .put("tax", entry.amounts().tax().amount())
+                .put("currency", entry.amounts().net().currency().code())
+                .put("baseNet", entry.amounts().baseNet().amount())
+                .put("baseCurrency", entry.amounts().baseNet().currency().code())
+                .build();
     }
 
     private void orders(Context ctx) {

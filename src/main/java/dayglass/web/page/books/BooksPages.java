@@ -1,12 +1,16 @@
 package dayglass.web.page.books;
 
+import dayglass.base.Fault;
 import dayglass.base.Outcome;
 import dayglass.base.Problem;
 import dayglass.base.Stored;
 import dayglass.books.JobCostCodes;
+import dayglass.books.export.Layouts;
+import dayglass.books.gear.GearBooks;
 import dayglass.books.post.Books;
 import dayglass.books.report.CostFigures;
 import dayglass.house.Household;
+import dayglass.house.KeyedAnswers;
 import dayglass.job.Job;
 import dayglass.planning.Costings;
 import dayglass.web.page.Html;
@@ -17,11 +21,18 @@ import dayglass.wire.Listener;
 import dayglass.wire.Reader;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneId;
+import java.util.HexFormat;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
+import java.util.function.Supplier;
 
 /** Every page of the books, and what they have in common. */
 public final class BooksPages {
@@ -31,8 +42,8 @@ public final class BooksPages {
     final Html html;
     private final Clock clock;
 
-    /** Where figures and what can be accepted come from. */
-    public record Plans(CostFigures figures, Costings costings, JobCostCodes codes) {}
+    /** Where figures and what can be accepted come from, and how exports are laid out. */
+    public record Plans(CostFigures figures, Costings costings, JobCostCodes codes, Layouts layouts, GearBooks gear) {}
 
     public BooksPages(Books books, Plans plans, Household household, Clock clock) {
         this.books = books;
@@ -43,10 +54,15 @@ public final class BooksPages {
     }
 
     public void route(RoutesConfig routes) {
+        // Before the pages of a job, whose address would take the word for a number.
+        new LayoutPages(plans.layouts(), html).route(routes);
+        new GearPages(this, plans.gear()).route(routes);
         new ReportPage(this).route(routes);
         new EntryPages(this).route(routes);
         new PeriodPage(this).route(routes);
         new InvoicePage(this).route(routes);
+        new PaymentPage(this).route(routes);
+        new OrdersPage(this).route(routes);
     }
 
     Stored<Job.Id, Job> job(Context ctx) {
@@ -72,7 +88,46 @@ public final class BooksPages {
 
     /** What a form's JSON stands for, its faults told in words for whoever fills it in. */
     static <T> Outcome<T> read(Reader<T> reader, Json json) {
-        return reader.readAt("", json, Listener.PERSON)
-                .fold(Outcome::done, faults -> Outcome.refused(Problem.faulty(faults)));
+        return reader.readAt("", json, Listener.PERSON).fold(Outcome::done, BooksPages::<T>faulty);
+    }
+
+    static <T> Outcome<T> faulty(List<Fault> faults) {
+        return Outcome.refused(Problem.faulty(faults));
+    }
+
+    /**
+     * Does what a form asks for once, however often it is sent: a page carries a key of its own. A refusal keeps no key,
+     * so the mended form may be sent again.
+     *
+     * @param act gives the address of the page to go on to
+     * @param refused shows the form with what is wrong
+     */
+    void once(Context ctx, Form form, Supplier<Outcome<String>> act, Consumer<Problem> refused) {
+        Outcome<String> outcome = form.has("once")
+                ? household
+                        .keyedAnswers()
+                        .once(
+                                new KeyedAnswers.Request("form " + form.value("once"), said(ctx, form)),
+                                () -> act.get().map(address -> new KeyedAnswers.Answer(303, Map.of(), address)))
+                        .map(KeyedAnswers.Answer::body)
+                : act.get();
+        outcome.fold(
+                address -> {
+                    Requests.see(ctx, address);
+                    return true;
+                },
+                problem -> {
+                    refused.accept(problem);
+                    return false;
+                });
+    }
+
+    private static String said(Context ctx, Form form) {
+        try {
+            byte[] all = (ctx.path() + "\n" + form.values()).getBytes(StandardCharsets.UTF_8);
+            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(all));
+        } catch (NoSuchAlgorithmException impossible) {
+            throw new IllegalStateException("every Java platform has SHA-256", impossible);
+        }
     }
 }

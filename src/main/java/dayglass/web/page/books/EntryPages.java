@@ -1,7 +1,6 @@
 package dayglass.web.page.books;
 
 import dayglass.base.Id;
-import dayglass.base.Outcome;
 import dayglass.base.Stored;
 import dayglass.books.entry.Entries;
 import dayglass.books.entry.Entry;
@@ -11,11 +10,13 @@ import dayglass.job.Job;
 import dayglass.web.api.books.EntryJson;
 import dayglass.web.page.FormRoutes;
 import dayglass.web.page.Requests;
+import dayglass.web.page.form.Choice;
 import dayglass.web.page.form.Form;
 import dayglass.web.page.form.FormJson;
 import dayglass.web.page.picture.Words;
 import dayglass.web.request.PathNumbers;
 import dayglass.wire.Fields;
+import dayglass.wire.Json;
 import dayglass.wire.Read;
 import dayglass.wire.Reader;
 import dayglass.wire.Readers;
@@ -76,6 +77,14 @@ public final class EntryPages {
         model.put("rows", shown.stream().map(EntryPages::row).toList());
         model.put("query", query(ctx));
         model.put("filter", filter(ctx));
+        model.put("asked", asked(ctx));
+        model.put(
+                "layouts",
+                Requests.all(in.plans.layouts()).stream()
+                        .map(layout -> new Choice(
+                                String.valueOf(layout.id().number()),
+                                layout.facts().name()))
+                        .toList());
         model.put(
                 "next",
                 found.size() > PAGE
@@ -122,6 +131,14 @@ public final class EntryPages {
         return query.toString();
     }
 
+    /** What of the query a form must send again. */
+    private static List<Choice> asked(Context ctx) {
+        return FILTERS.stream()
+                .filter(name -> ctx.queryParam(name) != null)
+                .map(name -> new Choice(name, String.valueOf(ctx.queryParam(name))))
+                .toList();
+    }
+
     private static String filter(Context ctx) {
         List<String> said = new ArrayList<>();
         Map<String, String> names = Map.of("costCode", "code");
@@ -153,18 +170,46 @@ public final class EntryPages {
     private void post(Context ctx) {
         Stored<Job.Id, Job> job = in.job(ctx);
         Form form = Requests.form(ctx);
-        BooksPages.read(EntryJson.reader(job.id(), job.facts().currency()), FormJson.read(form))
-                .then(typed -> in.books.post().postSplit(typed.entry(), typed.parts(), typed.overPeriods()))
-                .fold(
-                        done -> {
-                            Requests.see(
-                                    ctx, "/books/entries/" + done.get(0).id().number());
-                            return done;
-                        },
-                        problem -> {
-                            list(ctx, form.with(problem));
-                            return problem;
-                        });
+        in.once(
+                ctx,
+                form,
+                () -> BooksPages.read(EntryJson.reader(job.id(), job.facts().currency()), json(form))
+                        .then(typed -> in.books.post().postSplit(typed.entry(), typed.parts(), typed.overPeriods()))
+                        .map(EntryPages::first),
+                problem -> list(ctx, form.with(problem)));
+    }
+
+    private static String first(List<Posted> posted) {
+        return "/books/entries/" + posted.get(0).id().number();
+    }
+
+    /** Shares and the tick for periods are no texts in the contract. */
+    private static Json json(Form form) {
+        Json.Members entry = Json.object();
+        ((Json.Obj) FormJson.read(FormJson.compact(form))).members().forEach((name, json) -> {
+            if (name.equals("parts") && json instanceof Json.Arr parts) {
+                entry.put(
+                        name,
+                        Json.list(parts.entries().stream().map(EntryPages::part).toList()));
+            } else if (!name.equals("overPeriods")) {
+                entry.put(name, json);
+            }
+        });
+        return entry.put("overPeriods", form.has("/overPeriods")).build();
+    }
+
+    private static Json part(Json json) {
+        Json.Members part = Json.object();
+        ((Json.Obj) json)
+                .members()
+                .forEach((name, value) -> part.put(
+                        name,
+                        name.equals("weight")
+                                        && value instanceof Json.Text text
+                                        && text.value().matches("[1-9][0-9]{0,8}")
+                                ? new Json.Num(text.value())
+                                : value));
+        return part.build();
     }
 
     private Posted find(Context ctx) {
@@ -254,16 +299,13 @@ public final class EntryPages {
     private void reverse(Context ctx) {
         Posted posted = find(ctx);
         Form form = Requests.form(ctx);
-        Outcome<List<Posted>> reversed = BooksPages.read(REVERSAL, FormJson.read(form))
-                .then(said -> in.books.post().reverse(posted.id(), said.date(), said.reason(), form.has("whole")));
-        reversed.fold(
-                done -> {
-                    Requests.see(ctx, "/books/entries/" + done.get(0).id().number());
-                    return done;
-                },
-                problem -> {
-                    show(ctx, form.with(problem));
-                    return problem;
-                });
+        in.once(
+                ctx,
+                form,
+                () -> BooksPages.read(REVERSAL, FormJson.read(form))
+                        .then(said ->
+                                in.books.post().reverse(posted.id(), said.date(), said.reason(), form.has("whole")))
+                        .map(EntryPages::first),
+                problem -> show(ctx, form.with(problem)));
     }
 }

@@ -42,7 +42,7 @@ public final class InvoicePage {
     public record Open(long commitment, String description, String dates, String purchaseOrder, String net) {}
 
     /** An invoice that is posted. */
-    public record Row(long posting, String supplier, String number, String date, String gross, String owed) {}
+    public record Row(long id, String supplier, String number, String date, String gross, String owed) {}
 
     /**
      * A line beside its order.
@@ -110,7 +110,7 @@ public final class InvoicePage {
 
     private Row row(Invoices.Kept kept) {
         return new Row(
-                kept.posting().number(),
+                kept.id().number(),
                 kept.supplier(),
                 kept.number(),
                 Words.date(kept.date()),
@@ -124,25 +124,22 @@ public final class InvoicePage {
         Stored<Job.Id, Job> job = in.job(ctx);
         Form form = Requests.form(ctx);
         List<Integer> typed = typed(form);
-        Reader<Invoice> reader = new InvoiceJson(job.id(), job.facts().currency(), List.of()).reader();
+        Reader<Invoice> reader = new InvoiceJson(job.id(), job.facts().currency(), orders(job.id())).reader();
         Outcome<Invoice> read = BooksPages.read(reader, json(form, typed));
         Outcome<List<MatchInvoice.Match>> matched = read.then(in.books.matchInvoice()::match);
         List<Beside> beside = matched.fold(
                 matches -> matches.stream().map(InvoicePage::beside).toList(), problem -> List.of());
-        Outcome<?> outcome = form.value("do").equals("post") ? read.then(in.books.matchInvoice()::post) : matched;
-        outcome.fold(
-                done -> {
-                    if (form.value("do").equals("post")) {
-                        Requests.see(ctx, "/books/" + job.id().number() + "/invoices");
-                    } else {
-                        show(ctx, form, beside);
-                    }
-                    return true;
-                },
-                problem -> {
-                    show(ctx, form.with(placed(problem, typed)), beside);
-                    return false;
-                });
+        if (form.value("do").equals("post")) {
+            in.once(
+                    ctx,
+                    form,
+                    () -> read.then(in.books.matchInvoice()::post)
+                            .map(kept -> "/books/" + job.id().number() + "/invoices"),
+                    problem -> show(ctx, form.with(placed(problem, typed)), beside));
+        } else {
+            Form shown = matched.fold(matches -> form, problem -> form.with(placed(problem, typed)));
+            show(ctx, shown, beside);
+        }
     }
 
     private static Beside beside(MatchInvoice.Match match) {
@@ -179,6 +176,9 @@ public final class InvoicePage {
             put(exchange, form, "/exchange/rate", "rate");
             put(exchange, form, "/exchange/source", "source");
             invoice.put("exchange", exchange.build());
+        }
+        if (form.has("/text")) {
+            return invoice.put("text", form.value("/text")).build();
         }
         List<Json> lines = new ArrayList<>();
         for (int line : typed) {

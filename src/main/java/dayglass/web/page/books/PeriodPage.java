@@ -4,9 +4,11 @@ import dayglass.base.Outcome;
 import dayglass.base.Stored;
 import dayglass.books.chart.Chart;
 import dayglass.books.chart.ChartTable;
+import dayglass.books.period.JobCalendars;
 import dayglass.books.period.PeriodAct;
 import dayglass.books.post.ClosePeriods;
 import dayglass.job.Job;
+import dayglass.web.api.books.ChartApi;
 import dayglass.web.page.FormRoutes;
 import dayglass.web.page.Requests;
 import dayglass.web.page.form.Form;
@@ -16,8 +18,11 @@ import dayglass.wire.Readers;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** What is closed, closing the next period, opening the last one again, and the chart. */
 public final class PeriodPage {
@@ -36,6 +41,7 @@ public final class PeriodPage {
         routes.get("/books/{id}/periods", ctx -> show(ctx, Form.EMPTY));
         FormRoutes.take(routes, "/books/{id}/close", "/books/{id}/periods", this::close);
         FormRoutes.take(routes, "/books/{id}/reopen", "/books/{id}/periods", this::reopen);
+        FormRoutes.take(routes, "/books/{id}/calendar", "/books/{id}/periods", this::calendar);
         FormRoutes.take(routes, "/books/{id}/chart", "/books/{id}/periods", this::chart);
     }
 
@@ -58,6 +64,11 @@ public final class PeriodPage {
         model.put(
                 "rows",
                 in.books.periods().acts().of(job.id()).stream().map(this::row).toList());
+        Stored<Job.Id, JobCalendars.OfJob> calendar =
+                in.books.periods().calendars().of(job.id());
+        model.put("firstDay", said(calendar.facts().calendar().firstDay().stream()));
+        model.put("ends", said(calendar.facts().calendar().ends().stream()));
+        model.put("calendarVersion", calendar.version());
         model.put("codes", chart.facts().codes());
         model.put("chartVersion", chart.version());
         if (form.faulty()) {
@@ -85,11 +96,13 @@ public final class PeriodPage {
     private void close(Context ctx) {
         Stored<Job.Id, Job> job = in.job(ctx);
         Form form = Requests.form(ctx);
-        finish(
+        in.once(
                 ctx,
                 form,
-                BooksPages.read(Readers.date(), Json.text(form.value("lastDay")))
-                        .then(day -> in.books.close().close(job.id(), day)));
+                () -> BooksPages.read(Readers.date(), Json.text(form.value("lastDay")))
+                        .then(day -> in.books.close().close(job.id(), day))
+                        .map(act -> page(job)),
+                problem -> show(ctx, form.with(problem)));
     }
 
     private void reopen(Context ctx) {
@@ -98,7 +111,48 @@ public final class PeriodPage {
         Outcome<String> reason = Readers.text(MOST_REASON)
                 .readAt("/reason", Json.text(form.value("/reason")))
                 .fold(Outcome::done, faults -> Outcome.refused(dayglass.base.Problem.faulty(faults)));
-        finish(ctx, form, reason.then(said -> in.books.close().reopen(job.id(), said)));
+        in.once(
+                ctx,
+                form,
+                () -> reason.then(said -> in.books.close().reopen(job.id(), said))
+                        .map(act -> page(job)),
+                problem -> show(ctx, form.with(problem)));
+    }
+
+    private static String page(Stored<Job.Id, Job> job) {
+        return "/books/" + job.id().number() + "/periods";
+    }
+
+    private static String said(Stream<LocalDate> days) {
+        return days.map(LocalDate::toString).collect(Collectors.joining("\n"));
+    }
+
+    /** Both fields left empty mean weeks. */
+    private void calendar(Context ctx) {
+        Stored<Job.Id, Job> job = in.job(ctx);
+        Form form = Requests.form(ctx);
+        Json.Members calendar = Json.object();
+        if (form.has("/firstDay")) {
+            calendar.put("firstDay", form.value("/firstDay").strip());
+        }
+        if (form.has("/ends")) {
+            calendar.put(
+                    "ends",
+                    Json.texts(form.value("/ends")
+                            .lines()
+                            .map(String::strip)
+                            .filter(line -> !line.isEmpty())
+                            .toList()));
+        }
+        finish(
+                ctx,
+                form,
+                BooksPages.read(ChartApi.calendar(), calendar.build())
+                        .then(read -> in.books
+                                .periods()
+                                .calendars()
+                                .keep(new Stored<>(
+                                        job.id(), Requests.version(form), new JobCalendars.OfJob(job.id(), read)))));
     }
 
     private void chart(Context ctx) {

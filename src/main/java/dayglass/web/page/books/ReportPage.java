@@ -220,17 +220,13 @@ public final class ReportPage {
                 .put("date", form.value("/date"))
                 .put("as", form.value("/as"))
                 .build();
-        Outcome<List<Posted>> posted =
-                BooksPages.read(ACCEPTED, json).then(accepted -> accept(job.id(), form, accepted));
-        posted.fold(
-                done -> {
-                    Requests.see(ctx, "/books/" + job.id().number());
-                    return done;
-                },
-                problem -> {
-                    show(ctx, form.with(problem));
-                    return problem;
-                });
+        in.once(
+                ctx,
+                form,
+                () -> BooksPages.read(ACCEPTED, json)
+                        .then(accepted -> accept(job.id(), form, accepted))
+                        .map(posted -> "/books/" + job.id().number()),
+                problem -> show(ctx, form.with(problem)));
     }
 
     private Outcome<List<Posted>> accept(Job.Id job, Form form, Accepted accepted) {

@@ -170,4 +170,161 @@ class BooksPagesTest {
         assertTrue(chart.body().contains("Line 2: the code is missing"), chart.body());
         assertEquals(404, send(to("/books/99999").GET()).statusCode());
     }
+
+    @Test
+    void aFormThatIsSentTwicePostsOnce() {
+        long job = served.post("/api/jobs/import", Served.example("01-three-day-week"))
+                .id();
+        String books = "/books/" + job;
+        assertTrue(page(books + "/entries").contains("name=\"once\""));
+        String[] entry = {
+            "once", "k-1", "/kind", "actual", "/date", "2027-04-20", "/description", "taxi", "/net", "12.50"
+        };
+        HttpResponse<String> first = post(books + "/entries", entry);
+        HttpResponse<String> second = post(books + "/entries", entry);
+        assertEquals(303, first.statusCode());
+        assertEquals(first.headers().firstValue("Location"), second.headers().firstValue("Location"));
+        assertEquals(1, entries(job));
+        entry[9] = "13.50";
+        assertEquals(422, post(books + "/entries", entry).statusCode(), "the key stands for another form");
+        entry[9] = "x";
+        entry[1] = "k-2";
+        assertEquals(422, post(books + "/entries", entry).statusCode());
+        entry[9] = "14.50";
+        assertEquals(303, post(books + "/entries", entry).statusCode(), "a refusal keeps no key");
+        assertEquals(2, entries(job));
+    }
+
+    private int entries(long job) {
+        return served.get("/api/jobs/" + job + "/book-entries?limit=200")
+                .json()
+                .get("items")
+                .size();
+    }
+
+    @Test
+    void anEntryIsSplitAndTheCalendarSet() {
+        long job = served.post("/api/jobs/import", Served.example("01-three-day-week"))
+                .id();
+        String books = "/books/" + job;
+        HttpResponse<String> split = post(
+                books + "/entries",
+                "/kind",
+                "actual",
+                "/date",
+                "2027-04-20",
+                "/description",
+                "carriage",
+                "/net",
+                "10.00",
+                "/parts/0/costCode",
+                "710",
+                "/parts/0/weight",
+                "1",
+                "/parts/2/costCode",
+                "720",
+                "/parts/2/weight",
+                "2");
+        assertEquals(303, split.statusCode(), split.body());
+        var items = served.get("/api/jobs/" + job + "/book-entries").json().get("items");
+        assertEquals("3.33", items.get(0).get("net").asString());
+        assertEquals("6.67", items.get(1).get("net").asString());
+        assertEquals(
+                422,
+                post(books + "/calendar", "version", "0", "/firstDay", "2027-04-01", "/ends", "soon")
+                        .statusCode());
+        assertEquals(
+                303,
+                post(books + "/calendar", "version", "0", "/firstDay", "2027-04-01", "/ends", "2027-04-15\n2027-04-30")
+                        .statusCode());
+        assertTrue(page(books + "/periods").contains("periods of the production"));
+        assertEquals(303, post(books + "/close", "lastDay", "2027-04-30").statusCode());
+    }
+
+    @Test
+    void aForeignInvoiceIsPaidAtTheRateOfTheDay() {
+        long job = served.post("/api/jobs/import", Served.example("01-three-day-week"))
+                .id();
+        long invoice = served.post("/api/jobs/" + job + "/invoices", """
+                        {"supplier": "Far Freight", "number": "F-1", "date": "2027-04-20", "currency": "JPY",
+                          "exchange": {"rate": "0.0062", "source": "the bank's list"},
+                          "lines": [{"description": "a crate", "net": "10000", "explanation": "by telephone"}]}""").id();
+        String page = "/books/invoices/" + invoice;
+        assertTrue(page(page).contains("Keep the payment"));
+        assertEquals(
+                422,
+                post(page + "/payments", "/date", "2027-05-01", "/amount", "10000")
+                        .statusCode());
+        HttpResponse<String> paid = post(
+                page + "/payments",
+                "/date",
+                "2027-05-01",
+                "/amount",
+                "10000",
+                "/exchange/rate",
+                "0.0065",
+                "/exchange/source",
+                "the bank's list");
+        assertEquals(303, paid.statusCode(), paid.body());
+        assertTrue(page(page).contains("It is paid"));
+        assertTrue(page(page).contains("3.00"), "what the rate of the day made it dearer");
+    }
+
+    @Test
+    void layoutsOrdersAndGearHavePages() {
+        long job = served.post("/api/jobs/import", Served.example("01-three-day-week"))
+                .id();
+        String books = "/books/" + job;
+        assertTrue(page("/books/layouts").contains("Make the first"));
+        HttpResponse<String> wrong = post("/books/layouts/new", "/name", "Office", "/columns", "date\ndat = Day");
+        assertEquals(422, wrong.statusCode());
+        assertTrue(wrong.body().contains("is no column"), wrong.body());
+        assertEquals(
+                303,
+                post(
+                                "/books/layouts/new",
+                                "/name",
+                                "Office",
+                                "/columns",
+                                "date\nbase net = Amount",
+                                "/codes",
+                                "710 = 9")
+                        .statusCode());
+        assertTrue(page("/books/layouts/1").contains("base net = Amount"));
+
+        String table = "date,supplier,description,net\n2027-04-01,Quay House,40 mm,9.00\n";
+        assertTrue(post(books + "/orders", "/text", table, "do", "look").body().contains("id=\"looked\""));
+        assertTrue(page(books + "/orders").contains("Nothing is ordered"));
+        HttpResponse<String> bad = post(books + "/orders", "/text", table + "soon,,,\n", "do", "bring");
+        assertEquals(422, bad.statusCode());
+        assertTrue(bad.body().contains("Line 3, date: "), bad.body());
+        assertEquals(303, post(books + "/orders", "/text", table, "do", "bring").statusCode());
+        assertTrue(page(books + "/orders").contains("Quay House"));
+        assertTrue(page(books + "/entries").contains(">Office</option>"));
+
+        long unit = served.post("/api/units", "{\"tag\": \"Q-1\"}").id();
+        HttpResponse<String> added = post(
+                books + "/gear",
+                "/unitId",
+                unit + "",
+                "/price",
+                "3650.00",
+                "/inService",
+                "2027-01-01",
+                "/depreciation/method",
+                "straight line",
+                "/depreciation/years",
+                "10");
+        assertEquals(303, added.statusCode(), added.body());
+        assertEquals(422, post(books + "/depreciation", "/through", "then").statusCode());
+        assertEquals(
+                303, post(books + "/depreciation", "/through", "2027-01-31").statusCode());
+        assertTrue(page(books + "/gear").contains("31.00"));
+        String gear = added.headers().firstValue("Location").orElseThrow();
+        assertEquals(
+                303,
+                post(gear + "/disposal", "/date", "2027-02-01", "/net", "10.00", "/description", "sold")
+                        .statusCode());
+        assertTrue(page(gear).contains("It is gone."));
+    }
 }

@@ -1,0 +1,18 @@
+package dayglass.books.gear;
+
+import dayglass.base.Stored;
+import dayglass.base.VersionedCollection;
+import dayglass.books.entry.Posted;
+import dayglass.job.Job;
+import java.util.List;
+
+/** All gear in the books; what has entries stays. */
+public interface GearList extends VersionedCollection<Gear.Id, Gear> {
+    /** By id, in order. */
+    List<Stored<Gear.Id, Gear>> of(Job.Id job);
+
+    GearEntries entries(Stored<Gear.Id, Gear> gear);
+
+    /** Says what entries that were just posted are for. */
+    void link(Gear.Id gear, GearEntries.Deed deed, List<Posted> posted);
+}

@@ -1,0 +1,87 @@
+package dayglass.web.api.books;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dayglass.support.Reply;
+import dayglass.support.Served;
+import java.nio.file.Path;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Orders from before the books began come in as a table, all of them or none. */
+class CommitmentImportTest {
+    private static final String GOOD = "date;supplier;purchase order;description;cost code;net;currency;exchange rate;"
+            + "exchange source\\r\\n2027-04-01;Quay House;PO-1;'=40 mm;2340;1440.00;;;\\r\\n"
+            + "2027-04-02;Far Freight;PO-2;a crate;2350;10000;JPY;0.0062;the bank's list\\r\\n";
+
+    @TempDir
+    @SuppressWarnings("NullAway.Init") // JUnit sets it
+    Path folder;
+
+    @SuppressWarnings("NullAway.Init") // set before each test
+    private Served served;
+
+    private String job = "";
+
+    @BeforeEach
+    void serve() {
+        served = Served.in(folder);
+        job = "/api/jobs/"
+                + served.post("/api/jobs/import", Served.example("01-three-day-week"))
+                        .id();
+    }
+
+    @AfterEach
+    void stop() {
+        served.close();
+    }
+
+    private Reply bring(String text, boolean preview) {
+        return served.post(job + "/commitments/import", "{\"text\": \"" + text + "\", \"preview\": " + preview + "}");
+    }
+
+    private int orders() {
+        return served.get(job + "/commitments").json().get("items").size();
+    }
+
+    @Test
+    void aPreviewPostsNothingAndTheImportAllOfIt() {
+        Reply preview = bring(GOOD, true);
+        assertEquals(200, preview.status(), preview.text());
+        assertEquals("62.00", preview.json().at("/items/1/baseNet").asString());
+        assertEquals(0, orders());
+        Reply done = bring(GOOD, false);
+        assertEquals(201, done.status(), done.text());
+        assertEquals(2, orders());
+        assertEquals("=40 mm", done.json().at("/items/0/description").asString(), "the guard is taken away");
+    }
+
+    @Test
+    void everyBadRowIsToldWithLineAndColumnAndNothingIsHalfDone() {
+        assertEquals(
+                200,
+                served.put(job + "/cost-chart", "{\"text\": \"code\\r\\n2340\\r\\n\"}", "If-Match", "\"0\"")
+                        .status());
+        Reply refused = bring(
+                "date,supplier,description,cost code,net\\n2027-04-01,Quay House,good,2340,1.00\\n"
+                        + "soon,Quay House,bad date,2340,1.00\\n2027-04-01,Quay House,no code,99,1.00\\n"
+                        + "2027-04-01,,nobody,2340,x\\n",
+                false);
+        assertEquals(400, refused.status(), refused.text());
+        assertTrue(refused.text().contains("Line 3, date: "), refused.text());
+        assertTrue(refused.text().contains("Line 5, net: "), refused.text());
+        assertEquals(0, orders());
+        Reply coded = bring(
+                "date,supplier,description,cost code,net\\n2027-04-01,Quay House,good,2340,1.00\\n"
+                        + "2027-04-01,Quay House,no code,99,1.00\\n2027-04-01,,nobody,2340,1.00\\n",
+                false);
+        assertTrue(coded.text().contains("Line 3, cost code: \\\"99\\\" is not in the job's chart"), coded.text());
+        assertTrue(coded.text().contains("Line 4, supplier: is missing"), coded.text());
+        assertEquals(0, orders());
+        assertTrue(bring("date,colour\\n2027-04-01,red\\n", true).text().contains("\\\"colour\\\" is not known"));
+        assertTrue(bring("date,date\\n2027-04-01,2027-04-01\\n", true).text().contains("stands there twice"));
+    }
+}
