@@ -300,10 +300,7 @@ public final class Rooms implements AutoCloseable {
                 pricing,
                 quotes,
                 new MakeQuote(
-                        quotes,
-                        pricing,
-                        rules,
-                        new MakeQuote.House(household.people(), household.whoActs(), database)),
+                        quotes, pricing, rules, new MakeQuote.House(household.people(), household.whoActs(), database)),
                 rentals,
                 new RunRental(new RunRental.Papers(quotes, rentals), shelf, whereabouts, rules),
                 new LetOut(

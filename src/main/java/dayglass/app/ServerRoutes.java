@@ -1,5 +1,6 @@
 package dayglass.app;
 
+import dayglass.books.list.JobLists;
 import dayglass.house.Household;
 import dayglass.inventory.booking.Whereabouts;
 import dayglass.web.api.Keyed;
@@ -117,7 +118,8 @@ public final class ServerRoutes {
                                 rooms.costings(),
                                 rooms.costCodes(),
                                 rooms.exportLayouts(),
-                                rooms.gearBooks()),
+                                rooms.gearBooks(),
+                                new JobLists(rooms.books(), rooms.shelf())),
                         rooms.household(),
                         rooms.clock())
                 .route(routes);

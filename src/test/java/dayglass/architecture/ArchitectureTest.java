@@ -24,7 +24,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** The rules of the house hold for the program, and each is shown to catch a class that breaks it. */
 class ArchitectureTest {
     /** Rooms that are planned and not built: a rule about them alone matches nothing as yet. */
-    private static final Set<String> NOT_YET_BUILT = Set.of("desk");
+    private static final Set<String> NOT_YET_BUILT = Set.of();
 
     private static final String BROKEN = "dayglass.architecture.broken";
 

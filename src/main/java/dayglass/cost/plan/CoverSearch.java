@@ -14,9 +14,16 @@ import java.util.PriorityQueue;
  * the relaxation is least sure. It can be stopped and gone on with; what it knows is true at any time.
  */
 final class CoverSearch {
-    private static final int ROOT_STEPS = 1_000;
-    private static final int ROOT_CHUNK = 50;
-    private static final int NODE_STEPS = 50;
+    /** Patience of the root's first round, and of its last: a round that brings little is followed by one of twice. */
+    private static final int FIRST_PATIENCE = 15;
+
+    private static final int LAST_PATIENCE = 120;
+
+    /** A round at the root has this many steps for each of its patience, and may miss its aim so often. */
+    private static final int ROOT_ROUND = 10;
+
+    private static final int ROOT_MISSES = 4;
+    private static final Prices.Pace AT_NODE = new Prices.Pace(1_000, 30, 1);
     private static final int MOST_BUNDLES = 3;
 
     /** Making a plan takes as long as many valuations, so not every node is mended into one. */
@@ -90,46 +97,49 @@ final class CoverSearch {
         size();
         Node top = Node.root(cover, firstPrices());
         offer(repair.plan(top.prices, new double[cover.hires.length][cover.days], fallback, patience(stop)));
-        long bound = Long.MIN_VALUE / 4;
-        double[] at = top.prices;
-        for (int step = 0; step < ROOT_STEPS && (step == 0 || !stop.stopped()); step += ROOT_CHUNK) {
-            Raised raised = prices.raise(top, ROOT_CHUNK, target(bound), goal(), stop::stopped);
-            offer(raised.plan());
-            boolean slow = step > 100 && raised.bound() - bound < enough(bound);
-            if (raised.bound() > bound) {
-                bound = raised.bound();
-                at = raised.prices();
-            }
-            if (step % (2 * ROOT_CHUNK) == 0) {
-                mend(at, top, stop);
-            }
-            if (step == 0) {
-                boundAll(at, stop);
-            }
-            if (bound > goal() || slow) {
-                break;
-            }
-            top = top.priced(at, bound);
-            if (best.isPresent()) {
-                prices.forget(top, at, goal() - bound);
-            }
-        }
-        top = top.priced(at, bound);
-        boundAll(at, stop);
-        mend(at, top, stop);
-        double[][] likely = prices.likely(top);
-        for (int[] bundle : prices.bundles(MOST_BUNDLES)) {
-            offer(repair.plan(at, likely, bundle, patience(stop)));
-        }
-        if (bound >= HoldPath.NONE / 2) {
-            impossible = best.isEmpty();
+        top = raiseRoot(top, stop);
+        boundAll(top.prices, stop);
+        if (top.bound > goal()) {
+            impossible = best.isEmpty() && top.bound >= HoldPath.NONE / 2;
             return;
         }
-        if (bound <= goal()) {
+        mend(top.prices, top, stop);
+        double[][] likely = prices.likely(top);
+        for (int[] bundle : prices.bundles(MOST_BUNDLES)) {
+            offer(repair.plan(top.prices, likely, bundle, patience(stop)));
+        }
+        if (top.bound <= goal()) {
             root = Optional.of(top);
             open.add(top);
             forget();
         }
+    }
+
+    /** Raises the root's bound round after round; after each a plan is made of its prices and what they prove is used. */
+    private Node raiseRoot(Node first, StopSignal stop) {
+        Node top = first;
+        int patience = FIRST_PATIENCE;
+        for (int round = 0; patience <= LAST_PATIENCE && (round == 0 || !stop.stopped()); round++) {
+            Prices.Pace pace = new Prices.Pace(patience * ROOT_ROUND, patience, ROOT_MISSES);
+            Raised raised = prices.raise(top, pace, target(top.bound), goal(), stop::stopped);
+            offer(raised.plan());
+            long gained = raised.bound() - top.bound;
+            top = top.priced(raised.prices(), raised.bound());
+            if (round == 0) {
+                boundAll(top.prices, stop);
+            }
+            if (top.bound <= goal()) {
+                mend(top.prices, top, stop);
+            }
+            if (top.bound > goal()) {
+                break;
+            }
+            if (best.isPresent()) {
+                prices.forget(top, top.prices, goal() - top.bound);
+            }
+            patience = round > 0 && gained <= (goal() - top.bound) / 4 ? 2 * patience : patience;
+        }
+        return top;
     }
 
     private void boundAll(double[] at, StopSignal stop) {
@@ -168,7 +178,7 @@ final class CoverSearch {
         if (!reach.settle(node)) {
             return;
         }
-        Raised raised = prices.raise(node, NODE_STEPS, target(parent.bound), goal(), stop::stopped);
+        Raised raised = prices.raise(node, AT_NODE, target(parent.bound), goal(), stop::stopped);
         long bound = Math.max(raised.bound(), parent.bound);
         offer(raised.plan());
         if (++expanded % MENDED_EACH == 1) {
@@ -182,11 +192,6 @@ final class CoverSearch {
             return;
         }
         split(node);
-    }
-
-    /** How much a chunk of steps must raise the root's bound for another to be worth its time. */
-    private long enough(long bound) {
-        return Math.max(1, best.isPresent() ? (goal() - bound) / 50 : Math.abs(bound) / 3_000);
     }
 
     /** A cost that a plan worth finding does not pass. */

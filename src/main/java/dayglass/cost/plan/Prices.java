@@ -12,14 +12,14 @@ import java.util.function.BooleanSupplier;
  * The Lagrangian relaxation of a covering problem: each slot-day gets a price, each offer holds itself when that pays,
  * and what the prices add up to is a bound that no plan can beat. Prices are whole numbers when a bound is taken from
  * them, so that the bound is exact. They are raised where cover is missing and lowered where there is too much
- * (subgradient steps of Polyak's length, deflected).
+ * (subgradient steps of Polyak's length towards an {@link Aim}, deflected).
  *
  * <p>Source: Fisher, The Lagrangian Relaxation Method for Solving Integer Programming Problems, Management Science 27
  * (1981); Camerini, Fratta and Maffioli, On improving relaxation methods by modified gradient techniques (1975). From
  * memory.
  */
 final class Prices {
-    private static final double KEPT_OF_DIRECTION = 0.6;
+    private static final double KEPT_OF_DIRECTION = 0.8;
     private static final double AVERAGE_STEP = 0.12;
 
     private final Cover cover;
@@ -76,51 +76,60 @@ final class Prices {
     }
 
     /**
+     * How long a bound is raised.
+     *
+     * @param most valuations at most
+     * @param patience of the {@link Aim}
+     * @param misses after so many misses one after the other it is enough
+     */
+    record Pace(int most, int patience, int misses) {}
+
+    /**
      * Raises the bound of a node.
      *
      * @param target a cost known to be reachable, towards which the steps are measured
      * @param enough a bound from which on the node needs no more work
      */
-    Raised raise(Node node, int most, long target, long enough, BooleanSupplier stop) {
+    Raised raise(Node node, Pace pace, long target, long enough, BooleanSupplier stop) {
         prepare(node);
         double[] prices = node.prices.clone();
         double[] best = prices.clone();
-        long bound = Long.MIN_VALUE;
-        Optional<Found> plan = Optional.empty();
-        double length = 1.2;
-        int sinceBetter = 0;
+        long value = value(node, prices);
+        long bound = value;
+        average(true);
+        Optional<Found> plan = better(node, value, Optional.empty());
+        Aim aim = new Aim(target, pace.patience(), bound);
         Arrays.fill(direction, 0);
-        for (int step = 0; step < most; step++) {
-            long value = value(node, prices);
-            average(step == 0);
-            if (value < HoldPath.NONE
-                    && covered()
-                    && (plan.isEmpty() || cost(value) < plan.get().cost())) {
-                plan = Optional.of(plan(node, cost(value)));
+        for (int step = 1; step < pace.most() && bound < enough && !stop.getAsBoolean(); step++) {
+            if (!move(prices, aim.level() - value)) {
+                break;
             }
+            value = value(node, prices);
+            average(false);
+            plan = better(node, value, plan);
             if (value > bound) {
-                sinceBetter = value - bound > Math.abs(bound) / 20_000 ? 0 : sinceBetter + 1;
                 bound = value;
                 System.arraycopy(prices, 0, best, 0, rows);
-            } else {
-                sinceBetter++;
             }
-            if (bound >= enough || stop.getAsBoolean()) {
-                break;
-            }
-            if (sinceBetter >= 6) {
-                length *= 0.6;
-                sinceBetter = 0;
-                System.arraycopy(best, 0, prices, 0, rows);
-                if (length < 0.01) {
+            if (!aim.reached(bound)) {
+                if (aim.misses() >= pace.misses()) {
                     break;
                 }
-            }
-            if (!move(prices, length * Math.max((double) (target - value), Math.abs((double) target) / 10_000 + 1))) {
-                break;
+                Arrays.fill(direction, 0);
+                System.arraycopy(best, 0, prices, 0, rows);
+                value = value(node, prices);
             }
         }
         return new Raised(best, bound, plan);
+    }
+
+    /** The offers' choices of the last valuation, where they are a plan by themselves and a cheaper one. */
+    private Optional<Found> better(Node node, long value, Optional<Found> plan) {
+        if (value >= HoldPath.NONE || !covered()) {
+            return plan;
+        }
+        long cost = cost(value);
+        return plan.isEmpty() || cost < plan.get().cost() ? Optional.of(plan(node, cost)) : plan;
     }
 
     /** The bound that these prices give, the paths behind it left in {@link #holding}. */

@@ -180,7 +180,10 @@ public final class PeriodPricing {
      * @param off not more than the hire comes to
      */
     public RentalCharge reduced(RentalCharge charge, Money off) {
-        Money net = charge.hire().minus(charge.discount()).plus(charge.raisedToMinimum()).minus(off);
+        Money net = charge.hire()
+                .minus(charge.discount())
+                .plus(charge.raisedToMinimum())
+                .minus(off);
         if (net.signum() < 0 || off.signum() < 0) {
             throw new IllegalArgumentException("no more than the hire can be taken off");
         }

@@ -60,8 +60,7 @@ public final class Alternatives {
 
     /** The package with its last span so many days longer; empty where that cannot be had whole. */
     private Optional<PackagePrice> priced(PackagePrice price, int more) {
-        List<Schedule.Span> spans =
-                new ArrayList<>(price.asked().schedule().spans());
+        List<Schedule.Span> spans = new ArrayList<>(price.asked().schedule().spans());
         Schedule.Span last = spans.remove(spans.size() - 1);
         DateRange dates = last.dates();
         if (dates.days() + more < 1 || price.asked().schedule().days() + more > Schedule.MOST_DAYS) {

@@ -49,8 +49,8 @@ final class Charging {
                 discount,
                 charge.trip(),
                 charge.addOns().stream()
-                        .map(addOn -> new PricedLine.AddOn(
-                                addOn.name(), offer.rate().mark(addOn.name()), addOn.amount()))
+                        .map(addOn ->
+                                new PricedLine.AddOn(addOn.name(), offer.rate().mark(addOn.name()), addOn.amount()))
                         .toList(),
                 charge.total(),
                 lateDay(offer.rate(), period.dates()),
@@ -66,7 +66,8 @@ final class Charging {
         Money discount = off.of(hire);
         Money net = hire.minus(discount);
         List<PricedLine.AddOn> taxes = rules.taxes().stream()
-                .map(tax -> new PricedLine.AddOn(tax.code(), Mark.TAX, tax.percent().of(net)))
+                .map(tax ->
+                        new PricedLine.AddOn(tax.code(), Mark.TAX, tax.percent().of(net)))
                 .toList();
         Money total = taxes.stream().map(PricedLine.AddOn::amount).reduce(net, Money::plus);
         return new PricedLine(
@@ -112,8 +113,7 @@ final class Charging {
             // No block may begin on that weekday: the cheapest share of a block stands for a day.
             day = terms.blocks().stream()
                     .map(block -> new Money(
-                            currency,
-                            block.price().minor().divide(java.math.BigInteger.valueOf(block.days()))))
+                            currency, block.price().minor().divide(java.math.BigInteger.valueOf(block.days()))))
                     .min(Money::compareTo)
                     .orElse(day);
         }
@@ -124,8 +124,10 @@ final class Charging {
     private static String how(List<RentalCharge.BlockUsed> blocks) {
         Map<String, Integer> counts = new LinkedHashMap<>();
         for (RentalCharge.BlockUsed block : blocks) {
-            String words = block.days() + (block.days() == 1 ? " day " : " days ")
-                    + block.price().amount() + (block.extraDay() ? " (extra day)" : "");
+            String words = block.days()
+                    + (block.days() == 1 ? " day " : " days ")
+                    + block.price().amount()
+                    + (block.extraDay() ? " (extra day)" : "");
             counts.merge(words, 1, Integer::sum);
         }
         List<String> parts = new ArrayList<>();

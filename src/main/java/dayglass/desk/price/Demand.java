@@ -19,6 +19,7 @@ record Demand(String slot, int line, String label, Set<LensModel.Id> models, Opt
     }
 
     boolean servedBy(Unit.Id id, Optional<LensModel.Id> model) {
-        return unit.map(id::equals).orElseGet(() -> model.filter(models::contains).isPresent());
+        return unit.map(id::equals)
+                .orElseGet(() -> model.filter(models::contains).isPresent());
     }
 }

@@ -47,7 +47,8 @@ public final class Extension {
         }
         spans.add(new Schedule.Span(added, DayUse.SHOOT));
         Schedule schedule = new Schedule(spans);
-        Optional<Money> whole = price(line, asked, schedule, DateRange.inclusive(line.dates().from(), last), rules)
+        Optional<Money> whole = price(
+                        line, asked, schedule, DateRange.inclusive(line.dates().from(), last), rules)
                 .map(total -> total.minus(line.total()));
         Optional<Money> alone = price(line, asked, schedule, added, rules);
         if (whole.isPresent() && (alone.isEmpty() || whole.get().compareTo(alone.get()) <= 0)) {
@@ -59,10 +60,10 @@ public final class Extension {
     private static Optional<Money> price(
             PricedLine line, PackageAsked asked, Schedule schedule, DateRange dates, DeskRules rules) {
         boolean own = line.rentedIn().isEmpty();
-        RentalTerms terms = own ? Offer.terms(line.rate(), asked.insured()) : line.rate().terms();
+        RentalTerms terms =
+                own ? Offer.terms(line.rate(), asked.insured()) : line.rate().terms();
         PeriodPricing pricing = new PeriodPricing(terms, schedule);
-        Optional<RentalCharge> charge =
-                pricing.charge(schedule.dayOf(dates.from()), schedule.dayOf(dates.until()) - 1);
+        Optional<RentalCharge> charge = pricing.charge(schedule.dayOf(dates.from()), schedule.dayOf(dates.until()) - 1);
         return charge.map(found -> {
             if (own) {
                 Money hire = found.hire().minus(found.discount()).plus(found.raisedToMinimum());
@@ -70,9 +71,7 @@ public final class Extension {
             }
             Money hire = found.total().plus(rules.markUp().of(found.total()));
             Money net = hire.minus(line.off().of(hire));
-            return rules.taxes().stream()
-                    .map(tax -> tax.percent().of(net))
-                    .reduce(net, Money::plus);
+            return rules.taxes().stream().map(tax -> tax.percent().of(net)).reduce(net, Money::plus);
         });
     }
 }

@@ -118,13 +118,7 @@ final class HouseOffers {
                 rate,
                 demand,
                 new Question.Rental(
-                        rate.code() + ", set",
-                        house,
-                        covers,
-                        1,
-                        Offer.terms(rate, insured),
-                        rate.available(),
-                        draws),
+                        rate.code() + ", set", house, covers, 1, Offer.terms(rate, insured), rate.available(), draws),
                 set.facts().members(),
                 Optional.empty()));
     }
@@ -137,7 +131,11 @@ final class HouseOffers {
     private String what(Rate rate, Demand demand, List<Unit.Id> units) {
         Lets lets = rate.lets().orElseThrow();
         if (lets.kind() == Lets.Kind.SET) {
-            return shelf.sets().find(new LensSet.Id(lets.number())).orElseThrow().facts().name();
+            return shelf.sets()
+                    .find(new LensSet.Id(lets.number()))
+                    .orElseThrow()
+                    .facts()
+                    .name();
         }
         if (lets.kind() == Lets.Kind.MODEL && units.isEmpty()) {
             return shelf.modelNames().getOrDefault(new LensModel.Id(lets.number()), demand.label());

@@ -23,7 +23,7 @@ public record PackagePrice(
         Currency currency,
         LocalDate pricedOn,
         List<PricedLine> lines,
-        List<Short> shorts,
+        List<Missing> shorts,
         Money replacementValue,
         List<String> withoutValue) {
     public PackagePrice {
@@ -37,7 +37,7 @@ public record PackagePrice(
      *
      * @param rentedIn a supplier's card has it, so that it stands among the lines
      */
-    public record Short(int line, String what, DateRange dates, boolean rentedIn) {}
+    public record Missing(int line, String what, DateRange dates, boolean rentedIn) {}
 
     public Money total() {
         return sum(PricedLine::total);
@@ -79,7 +79,7 @@ public record PackagePrice(
 
     /** Whether all that was asked for can be supplied. */
     public boolean whole() {
-        return shorts.stream().allMatch(Short::rentedIn);
+        return shorts.stream().allMatch(Missing::rentedIn);
     }
 
     private Money sum(Function<PricedLine, Money> amount) {

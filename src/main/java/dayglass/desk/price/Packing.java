@@ -42,7 +42,8 @@ final class Packing {
             if (span.dates().overlaps(dates)) {
                 spans.add(new Schedule.Span(
                         new DateRange(
-                                max(span.dates().from(), dates.from()), min(span.dates().until(), dates.until())),
+                                max(span.dates().from(), dates.from()),
+                                min(span.dates().until(), dates.until())),
                         span.use()));
             }
         }
@@ -89,8 +90,7 @@ final class Packing {
     private Question.Rental standIn(Demand demand) {
         Money none = Money.zero(currency);
         RentalTerms terms = new RentalTerms(
-                List.of(new RentalTerms.Block(
-                        1, Money.ofMinor(currency, DEARER_THAN_ANYTHING), Optional.empty())),
+                List.of(new RentalTerms.Block(1, Money.ofMinor(currency, DEARER_THAN_ANYTHING), Optional.empty())),
                 Optional.empty(),
                 Map.of(),
                 List.of(),

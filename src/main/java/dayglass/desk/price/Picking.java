@@ -24,35 +24,36 @@ final class Picking {
 
     /** The units of each period, in the order of the periods. */
     List<List<Unit.Id>> pick(List<Period> periods) {
-        Map<Period, List<Unit.Id>> picked = new java.util.IdentityHashMap<>();
-        List<Period> open = new ArrayList<>();
-        for (Period period : periods) {
+        List<List<Unit.Id>> picked = new ArrayList<>();
+        List<Integer> open = new ArrayList<>();
+        for (int place = 0; place < periods.size(); place++) {
+            Period period = periods.get(place);
+            picked.add(period.offer().units());
             if (period.offer().units().isEmpty()) {
-                open.add(period);
-            } else {
-                period.offer().units().forEach(unit -> take(unit, period.dates()));
-                picked.put(period, period.offer().units());
+                open.add(place);
             }
+            period.offer().units().forEach(unit -> take(unit, period.dates()));
         }
-        open.sort(Comparator.comparing((Period period) -> period.dates().from())
-                .thenComparing(period -> -period.dates().days()));
-        if (!place(open, 0, picked)) {
+        open.sort(Comparator.comparing(
+                        (Integer place) -> periods.get(place).dates().from())
+                .thenComparing(place -> -periods.get(place).dates().days()));
+        if (!place(periods, open, picked)) {
             throw new IllegalStateException("the engine promised more units than there are");
         }
-        return periods.stream().map(picked::get).toList();
+        return List.copyOf(picked);
     }
 
     /** Units that are fixed to other days may forbid the first choice, so it is taken back where it leads nowhere. */
-    private boolean place(List<Period> open, int at, Map<Period, List<Unit.Id>> picked) {
-        if (at == open.size()) {
+    private boolean place(List<Period> periods, List<Integer> open, List<List<Unit.Id>> picked) {
+        if (open.isEmpty()) {
             return true;
         }
-        Period period = open.get(at);
+        Period period = periods.get(open.get(0));
         for (UnitState unit : free.ofModel(period.offer().model().orElseThrow())) {
             if (isFree(unit.unit(), period.dates())) {
                 take(unit.unit(), period.dates());
-                picked.put(period, List.of(unit.unit()));
-                if (place(open, at + 1, picked)) {
+                picked.set(open.get(0), List.of(unit.unit()));
+                if (place(periods, open.subList(1, open.size()), picked)) {
                     return true;
                 }
                 Optional.ofNullable(taken.get(unit.unit())).ifPresent(dates -> dates.remove(period.dates()));

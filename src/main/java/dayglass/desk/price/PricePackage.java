@@ -15,7 +15,6 @@ import dayglass.catalogue.Supplier;
 import dayglass.catalogue.Suppliers;
 import dayglass.cost.Schedule;
 import dayglass.cost.plan.Choice;
-import dayglass.cost.plan.LeastCost;
 import dayglass.cost.plan.Question;
 import dayglass.cost.plan.StopSignal;
 import dayglass.desk.KeptRules;
@@ -30,6 +29,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -105,23 +105,25 @@ public final class PricePackage {
         DateRange days = asked.schedule().horizon();
         Set<LensModel.Id> models =
                 demands.stream().flatMap(demand -> demand.models().stream()).collect(Collectors.toSet());
-        List<Unit.Id> exact = demands.stream().flatMap(demand -> demand.unit().stream()).toList();
+        List<Unit.Id> exact =
+                demands.stream().flatMap(demand -> demand.unit().stream()).toList();
         FreeUnits free = new FreeUnits(
                 whereabouts.availability(),
                 FreeDays.use(days.from(), days.lastDay(), house),
                 withSets(models, rates),
                 exact);
-        Map<String, Offer> offers =
-                new HouseOffers(shelf, free, demands, asked.insured()).of(rates, house.name());
+        Map<String, Offer> offers = new HouseOffers(shelf, free, demands, asked.insured()).of(rates, house.name());
         Packing packing = new Packing(asked.schedule(), house.currency());
-        List<Choice.Rent> chosen = packing.least(needs(demands, asked.schedule()), demands, offers, free.stock(), stop());
+        List<Choice.Rent> chosen =
+                packing.least(needs(demands, asked.schedule()), demands, offers, free.stock(), stop());
         Charging charging = new Charging(asked, cards.rules().now().facts());
         List<Picking.Period> held = new ArrayList<>();
         List<Choice.Rent> kept = new ArrayList<>();
         List<Choice.Rent> missing = new ArrayList<>();
         for (Choice.Rent period : chosen) {
-            if (offers.containsKey(period.option())) {
-                held.add(new Picking.Period(offers.get(period.option()), period.dates()));
+            Optional<Offer> offer = Optional.ofNullable(offers.get(period.option()));
+            if (offer.isPresent()) {
+                held.add(new Picking.Period(offer.get(), period.dates()));
                 kept.add(period);
             } else {
                 missing.add(period);
@@ -132,7 +134,7 @@ public final class PricePackage {
         for (int at = 0; at < kept.size(); at++) {
             lines.add(charging.own(held.get(at).offer(), kept.get(at), picked.get(at)));
         }
-        List<PackagePrice.Short> shorts = rentIn(asked, demands, missing, charging, lines);
+        List<PackagePrice.Missing> shorts = rentIn(asked, demands, missing, charging, lines);
         lines.sort(java.util.Comparator.comparingInt(PricedLine::line)
                 .thenComparing(line -> line.dates().from()));
         return valued(asked, house.currency(), today, lines, shorts);
@@ -158,7 +160,8 @@ public final class PricePackage {
     }
 
     static List<Question.Need> needs(List<Demand> demands, Schedule schedule) {
-        List<DateRange> used = schedule.spans().stream().map(Schedule.Span::dates).toList();
+        List<DateRange> used =
+                schedule.spans().stream().map(Schedule.Span::dates).toList();
         return demands.stream()
                 .map(demand -> new Question.Need(demand.slot(), demand.count(), Set.of(), used))
                 .toList();
@@ -170,28 +173,26 @@ public final class PricePackage {
     }
 
     /** Adds a line for each missing period that a supplier can serve, and says of all what is missing. */
-    private List<PackagePrice.Short> rentIn(
+    private List<PackagePrice.Missing> rentIn(
             PackageAsked asked,
             List<Demand> demands,
             List<Choice.Rent> missing,
             Charging charging,
             List<PricedLine> lines) {
-        List<PackagePrice.Short> shorts = new ArrayList<>();
+        List<PackagePrice.Missing> shorts = new ArrayList<>();
         Map<String, Demand> bySlot = demands.stream().collect(Collectors.toMap(Demand::slot, demand -> demand));
         SupplierOffers suppliers = supplierOffers(demands);
         for (Choice.Rent period : missing) {
-            Demand demand = bySlot.get(Packing.slotOf(period.option()));
+            Demand demand = Objects.requireNonNull(bySlot.get(Packing.slotOf(period.option())));
             Schedule during = Packing.during(asked.schedule(), period.dates());
             Packing packing = new Packing(during, house().currency());
             Map<String, Offer> offers = suppliers.of(demand);
-            List<Choice.Rent> chosen = packing.least(
-                    needs(List.of(one(demand)), during), List.of(one(demand)), offers, Map.of(), stop());
+            List<Choice.Rent> chosen =
+                    packing.least(needs(List.of(one(demand)), during), List.of(one(demand)), offers, Map.of(), stop());
             for (Choice.Rent each : chosen) {
-                boolean there = offers.containsKey(each.option());
-                shorts.add(new PackagePrice.Short(demand.line(), demand.label(), each.dates(), there));
-                if (there) {
-                    lines.add(charging.rentedIn(offers.get(each.option()), each));
-                }
+                Optional<Offer> offer = Optional.ofNullable(offers.get(each.option()));
+                shorts.add(new PackagePrice.Missing(demand.line(), demand.label(), each.dates(), offer.isPresent()));
+                offer.ifPresent(from -> lines.add(charging.rentedIn(from, each)));
             }
         }
         return shorts;
@@ -205,8 +206,7 @@ public final class PricePackage {
         LocalDate today = today();
         Map<String, List<Rate>> rates = new LinkedHashMap<>();
         if (!demands.isEmpty()) {
-            for (Stored<Supplier.Id, Supplier> supplier :
-                    cards.suppliers().list(Optional.empty(), Integer.MAX_VALUE)) {
+            for (Stored<Supplier.Id, Supplier> supplier : cards.suppliers().list(Optional.empty(), Integer.MAX_VALUE)) {
                 if (!supplier.facts().house()) {
                     rates.put(supplier.facts().name(), rates(supplier.id(), today));
                 }
@@ -220,7 +220,7 @@ public final class PricePackage {
             Currency currency,
             LocalDate today,
             List<PricedLine> lines,
-            List<PackagePrice.Short> shorts) {
+            List<PackagePrice.Missing> shorts) {
         Money value = Money.zero(currency);
         List<String> without = new ArrayList<>();
         Set<Unit.Id> units = lines.stream()

@@ -51,11 +51,7 @@ public final class MakeQuote {
         return house.transactions()
                 .atomically(() -> promise(wanted)
                         .then(promise -> quotes.add(new Quote(
-                                quotes.nextNumber(),
-                                wanted.customer(),
-                                List.of(promise),
-                                Quote.Decision.OPEN,
-                                ""))));
+                                quotes.nextNumber(), wanted.customer(), List.of(promise), Quote.Decision.OPEN, ""))));
     }
 
     /** Promises something else under the same number, by today's cards; an expired quote stands again. */
@@ -67,16 +63,14 @@ public final class MakeQuote {
         return house.transactions()
                 .atomically(() -> promise(wanted)
                         .then(promise -> quotes.change(new Stored<>(
-                                based.id(),
-                                based.version(),
-                                based.facts().revised(wanted.customer(), promise)))));
+                                based.id(), based.version(), based.facts().revised(wanted.customer(), promise)))));
     }
 
     /** Keeps that the customer does not want it. */
     public Outcome<Stored<Quote.Id, Quote>> decline(Stored<Quote.Id, Quote> based, String why) {
         return based.facts().decision() == Quote.Decision.OPEN
-                ? quotes.change(new Stored<>(
-                        based.id(), based.version(), based.facts().decided(Quote.Decision.DECLINED, why)))
+                ? quotes.change(
+                        new Stored<>(based.id(), based.version(), based.facts().decided(Quote.Decision.DECLINED, why)))
                 : Outcome.refused(
                         Problem.Code.CANNOT_BE_DONE,
                         "It was " + based.facts().decision().word() + " already.");

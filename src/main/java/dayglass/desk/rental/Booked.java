@@ -95,7 +95,8 @@ final class Booked {
         if (!askedForItself(priced, unit) && model.isPresent()) {
             for (Availability.OfUnit candidate : free) {
                 if (candidate.unit().model().equals(model)) {
-                    Outcome<Occupation.Id> booked = book(priced, candidate.unit().unit());
+                    Outcome<Occupation.Id> booked =
+                            book(priced, candidate.unit().unit());
                     if (booked.<Boolean>fold(done -> true, refused -> false)) {
                         booked.map(booking -> {
                             put(line, candidate.unit().unit(), booking);
@@ -144,7 +145,8 @@ final class Booked {
                         .model()
                         .flatMap(id -> shelf.models().find(id))
                         .map(Stored::facts)
-                        .filter(other -> wanted.filter(like -> alike(like, other)).isPresent())
+                        .filter(other ->
+                                wanted.filter(like -> alike(like, other)).isPresent())
                         .isPresent())
                 .map(each -> each.unit().tag())
                 .limit(MOST_NAMED)
@@ -153,6 +155,7 @@ final class Booked {
     }
 
     private static boolean alike(LensModel one, LensModel other) {
-        return one.kind() == other.kind() && one.record().focalMm().equals(other.record().focalMm());
+        return one.kind() == other.kind()
+                && one.record().focalMm().equals(other.record().focalMm());
     }
 }

@@ -16,6 +16,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 
 /** Makes the bookings of a rental longer and charges what that costs; inside a transaction of its caller. */
@@ -58,16 +59,24 @@ final class ExtendRental {
         }
         return longer.isEmpty()
                 ? RunRental.refused("Everything is back already: a new quote is needed.")
-                : book(rental, longer, last).then(done -> rentals.change(
-                        new Stored<>(based.id(), based.version(), rental.charging(charges))));
+                : book(rental, longer, last)
+                        .then(done ->
+                                rentals.change(new Stored<>(based.id(), based.version(), rental.charging(charges))));
     }
 
     /** As extended before, where it was. */
     private static LocalDate lastDay(Rental rental, int line) {
         return rental.charges().stream()
-                .filter(charge -> charge.kind() == Charge.Kind.EXTENSION && charge.reverses().isEmpty())
+                .filter(charge -> charge.kind() == Charge.Kind.EXTENSION
+                        && charge.reverses().isEmpty())
                 .filter(charge -> charge.line().equals(Optional.of(line)))
-                .map(charge -> rental.promise().price().lines().get(line).dates().lastDay().plusDays(charge.days()))
+                .map(charge -> rental.promise()
+                        .price()
+                        .lines()
+                        .get(line)
+                        .dates()
+                        .lastDay()
+                        .plusDays(charge.days()))
                 .reduce((earlier, later) -> later)
                 .orElse(rental.promise().price().lines().get(line).dates().lastDay());
     }
@@ -96,13 +105,14 @@ final class ExtendRental {
                 whereabouts.clock().instant());
     }
 
-    private Outcome<Boolean> book(Rental rental, TreeSet<Integer> lines, LocalDate last) {
+    private Outcome<Boolean> book(Rental rental, Set<Integer> lines, LocalDate last) {
         Outcome<Boolean> all = Outcome.done(true);
         for (Rental.Placed placed : rental.standing()) {
             if (lines.contains(placed.line()) && placed.back().isEmpty()) {
                 Stored<Occupation.Id, Occupation> booking =
                         whereabouts.occupations().find(placed.booking()).orElseThrow();
-                Stay stay = FreeDays.use(last, last, whereabouts.settings().now().facts());
+                Stay stay =
+                        FreeDays.use(last, last, whereabouts.settings().now().facts());
                 all = all.then(done -> whereabouts
                         .bookUnits()
                         .change(

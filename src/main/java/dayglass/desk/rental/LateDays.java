@@ -66,8 +66,8 @@ public final class LateDays {
         });
         return charges.isEmpty()
                 ? Outcome.done(back)
-                : rentals.change(new Stored<>(
-                        back.id(), back.version(), back.facts().charging(charges)));
+                : rentals.change(
+                        new Stored<>(back.id(), back.version(), back.facts().charging(charges)));
     }
 
     private static int charged(Rental rental, int line) {

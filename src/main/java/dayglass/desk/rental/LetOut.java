@@ -79,11 +79,15 @@ public final class LetOut {
     public Outcome<Stored<Rental.Id, Rental>> back(Stored<Rental.Id, Rental> based, List<Item> items) {
         Instant at = whereabouts.clock().instant();
         RentalNow before = now(based);
-        return transactions().atomically(() -> each(based, items, (placed, item) -> {
-                    Stored<Occupation.Id, Occupation> booking = before.booking(placed);
-                    return whereabouts.handOver().back(booking, at).map(done -> placed.takenBack(check(item, at)));
-                })
-                .then(back -> lateDays.charged(back, before, units(items), at)));
+        return transactions()
+                .atomically(() -> each(based, items, (placed, item) -> {
+                            Stored<Occupation.Id, Occupation> booking = before.booking(placed);
+                            return whereabouts
+                                    .handOver()
+                                    .back(booking, at)
+                                    .map(done -> placed.takenBack(check(item, at)));
+                        })
+                        .then(back -> lateDays.charged(back, before, units(items), at)));
     }
 
     /** Takes a handover back that was a mistake: the unit never left. */
@@ -136,8 +140,7 @@ public final class LetOut {
         });
     }
 
-    private static List<Rental.Placed> swapped(
-            Rental rental, Rental.Placed old, Unit.Id to, Occupation.Id booking) {
+    private static List<Rental.Placed> swapped(Rental rental, Rental.Placed old, Unit.Id to, Occupation.Id booking) {
         List<Rental.Placed> all = new ArrayList<>();
         for (Rental.Placed each : rental.placed()) {
             all.add(each.equals(old) ? each.gaveWay() : each);

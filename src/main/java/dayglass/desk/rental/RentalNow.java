@@ -10,7 +10,8 @@ import java.util.Map;
  *
  * @param bookings of the units that stand in it and of those that gave way
  */
-public record RentalNow(Stored<Rental.Id, Rental> rental, Map<Occupation.Id, Stored<Occupation.Id, Occupation>> bookings) {
+public record RentalNow(
+        Stored<Rental.Id, Rental> rental, Map<Occupation.Id, Stored<Occupation.Id, Occupation>> bookings) {
     public RentalNow {
         bookings = Map.copyOf(bookings);
     }

@@ -74,24 +74,34 @@ public final class RunRental {
         });
     }
 
+    /** Charges something beside the price. */
+    public Outcome<Stored<Rental.Id, Rental>> charge(
+            Stored<Rental.Id, Rental> based, Charge.Kind kind, Optional<Unit.Id> unit, Said said) {
+        if (said.net().signum() <= 0 || !said.net().currency().equals(currency(based))) {
+            return Outcome.refused(
+                    Problem.faulty(List.of(new Fault("/amount", "must be above 0 and in " + currency(based)))));
+        }
+        return charging(
+                based,
+                new Charge(
+                        kind,
+                        unit,
+                        Optional.empty(),
+                        0,
+                        said.words(),
+                        said.net(),
+                        taxes(said),
+                        Optional.empty(),
+                        whereabouts.whoActs().now(),
+                        now()));
+    }
+
     /**
-     * Charges something beside the price.
+     * What a charge says.
      *
      * @param taxed whether the taxes of the rules stand on it: damage and loss often bear none; ask whoever does the
      *     house's taxes
      */
-    public Outcome<Stored<Rental.Id, Rental>> charge(
-            Stored<Rental.Id, Rental> based, Charge.Kind kind, Optional<Unit.Id> unit, Said said) {
-        if (said.net().signum() <= 0 || !said.net().currency().equals(currency(based))) {
-            return Outcome.refused(Problem.faulty(
-                    List.of(new Fault("/amount", "must be above 0 and in " + currency(based)))));
-        }
-        return charging(
-                based, new Charge(kind, unit, Optional.empty(), 0, said.words(), said.net(), taxes(said), Optional.empty(),
-                        whereabouts.whoActs().now(), now()));
-    }
-
-    /** What a charge says. */
     public record Said(String words, Money net, boolean taxed) {}
 
     /** Takes a charge back by another, which stays beside it. */
@@ -138,12 +148,17 @@ public final class RunRental {
             List<Rental.Placed> all = new ArrayList<>(based.facts().placed());
             all.set(
                     all.indexOf(placed.get()),
-                    placed.get().takenBack(new Rental.Check(List.of(), "lost", whereabouts.whoActs().now(), now())));
+                    placed.get()
+                            .takenBack(new Rental.Check(
+                                    List.of(), "lost", whereabouts.whoActs().now(), now())));
             return whereabouts
                     .handOver()
                     .back(booking, now())
                     .then(back -> shelf.units()
-                            .change(new Stored<>(unit, there.get().version(), lost(there.get().facts()))))
+                            .change(new Stored<>(
+                                    unit,
+                                    there.get().version(),
+                                    lost(there.get().facts()))))
                     .then(gone -> rentals.change(new Stored<>(
                             based.id(), based.version(), based.facts().placing(all))))
                     .then(kept -> charge(kept, Charge.Kind.LOSS, Optional.of(unit), said));
@@ -169,7 +184,8 @@ public final class RunRental {
      * @param last the last day of use now
      */
     public Outcome<Stored<Rental.Id, Rental>> extend(Stored<Rental.Id, Rental> based, LocalDate last) {
-        return atomically(() -> new ExtendRental(rentals, whereabouts, rules.now().facts()).to(based, last));
+        return atomically(
+                () -> new ExtendRental(rentals, whereabouts, rules.now().facts()).to(based, last));
     }
 
     /** Keeps what deposit the customer left. */
@@ -204,8 +220,8 @@ public final class RunRental {
                 ? rental.deposit().taken()
                 : rental.owed();
         if (keep.signum() < 0 || keep.compareTo(most) > 0) {
-            return Outcome.refused(Problem.faulty(List.of(new Fault(
-                    "/keep", "must be from 0 to " + most.amount() + ": no more than was left and is owed"))));
+            return Outcome.refused(Problem.faulty(List.of(
+                    new Fault("/keep", "must be from 0 to " + most.amount() + ": no more than was left and is owed"))));
         }
         return atomically(() -> rentals.change(new Stored<>(
                 based.id(),
@@ -228,8 +244,8 @@ public final class RunRental {
             for (Rental.Placed placed : based.facts().standing()) {
                 Stored<Occupation.Id, Occupation> booking =
                         whereabouts.occupations().find(placed.booking()).orElseThrow();
-                freed = freed.then(done ->
-                        whereabouts.bookUnits().cancel(booking).map(cancelled -> true));
+                freed = freed.then(
+                        done -> whereabouts.bookUnits().cancel(booking).map(cancelled -> true));
             }
             return freed.then(done -> {
                 Rental charged = based.facts().charging(cancellation(based.facts(), why));
@@ -238,13 +254,12 @@ public final class RunRental {
                                 .reduce(Money.zero(currency(based)), Money::plus)
                                 .signum()
                         > 0;
-                Rental ended = charged.ended(
-                        ending(true, owes ? Optional.of(rentals.nextInvoice()) : Optional.empty()));
+                Rental ended =
+                        charged.ended(ending(true, owes ? Optional.of(rentals.nextInvoice()) : Optional.empty()));
                 Money kept = ended.owed().compareTo(ended.deposit().taken()) < 0
                         ? ended.owed()
                         : ended.deposit().taken();
-                return rentals.change(
-                        new Stored<>(based.id(), based.version(), ended.holding(deposit(ended, kept))));
+                return rentals.change(new Stored<>(based.id(), based.version(), ended.holding(deposit(ended, kept))));
             });
         });
     }
@@ -252,7 +267,8 @@ public final class RunRental {
     /** A share of the price without its taxes; whether a cancellation is taxed, a licensed adviser knows. */
     private List<Charge> cancellation(Rental rental, String why) {
         PackagePrice price = rental.promise().price();
-        long days = ChronoUnit.DAYS.between(today(), price.asked().schedule().horizon().from());
+        long days = ChronoUnit.DAYS.between(
+                today(), price.asked().schedule().horizon().from());
         Percent share = rules.now().facts().atNotice(days);
         Money net = share.of(price.net());
         return net.signum() == 0
@@ -279,8 +295,8 @@ public final class RunRental {
     private Outcome<Stored<Rental.Id, Rental>> charging(Stored<Rental.Id, Rental> based, Charge charge) {
         return based.facts().ending().isPresent()
                 ? refused("The rental has ended, so that nothing can be charged to it any more.")
-                : rentals.change(new Stored<>(
-                        based.id(), based.version(), based.facts().charging(List.of(charge))));
+                : rentals.change(
+                        new Stored<>(based.id(), based.version(), based.facts().charging(List.of(charge))));
     }
 
     private List<Charge.Tax> taxes(Said said) {

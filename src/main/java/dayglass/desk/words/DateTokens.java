@@ -103,7 +103,10 @@ final class DateTokens {
     /** {@code 12 to 16 apr}: both in the month that is said once. */
     Optional<DateRange> daysOfOneMonth(LocalDate today) {
         OptionalInt first = number(0);
-        if (first.isEmpty() || at + 1 >= words.size() || !words.get(at + 1).equals("to") || number(2).isEmpty()) {
+        if (first.isEmpty()
+                || at + 1 >= words.size()
+                || !words.get(at + 1).equals("to")
+                || number(2).isEmpty()) {
             return Optional.empty();
         }
         int before = at;
@@ -135,7 +138,8 @@ final class DateTokens {
 
     private Optional<LocalDate> iso() {
         try {
-            Optional<LocalDate> date = next().filter(word -> word.length() == 10).map(LocalDate::parse);
+            Optional<LocalDate> date =
+                    next().filter(word -> word.length() == 10).map(LocalDate::parse);
             at += date.isPresent() ? 1 : 0;
             return date;
         } catch (DateTimeParseException noDate) {

@@ -80,8 +80,14 @@ public final class DateWords {
         if (used.isEmpty()) {
             return faulty("no day of use is said: add one, such as \"shoot tue to fri\"");
         }
-        LocalDate first = used.stream().map(span -> span.dates().from()).min(LocalDate::compareTo).orElseThrow();
-        LocalDate until = used.stream().map(span -> span.dates().until()).max(LocalDate::compareTo).orElseThrow();
+        LocalDate first = used.stream()
+                .map(span -> span.dates().from())
+                .min(LocalDate::compareTo)
+                .orElseThrow();
+        LocalDate until = used.stream()
+                .map(span -> span.dates().until())
+                .max(LocalDate::compareTo)
+                .orElseThrow();
         if (ChronoUnit.DAYS.between(first, until) > Schedule.MOST_DAYS) {
             return faulty("is longer than " + Schedule.MOST_DAYS + " days");
         }

@@ -174,8 +174,8 @@ public final class HandOver {
     /** Takes back that it was handed over: it never left. */
     public Outcome<Stored<Occupation.Id, Occupation>> undo(Stored<Occupation.Id, Occupation> based) {
         return based.facts().handling().isOut()
-                ? occupations.change(new Stored<>(
-                        based.id(), based.version(), based.facts().handled(Handling.NOT_YET)))
+                ? occupations.change(
+                        new Stored<>(based.id(), based.version(), based.facts().handled(Handling.NOT_YET)))
                 : Outcome.refused(Problem.Code.CANNOT_BE_DONE, "It is not out on this booking.");
     }
 

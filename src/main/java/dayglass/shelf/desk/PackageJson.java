@@ -39,7 +39,11 @@ public final class PackageJson {
 
     private PackageJson() {}
 
-    /** @param today what words for days are counted from */
+    /**
+     * A package by itself.
+     *
+     * @param today what words for days are counted from
+     */
     public static Reader<PackageAsked> reader(LocalDate today) {
         return Fields.object(fields -> {
             Read<PackageAsked> asked = members(fields, today);
@@ -71,17 +75,20 @@ public final class PackageJson {
             Read<String> words = Readers.text(LONGEST_WORDS).read(json, place);
             return words.isGood()
                     ? DateWords.read(words.get(), today)
-                            .fold(Read::good, problem -> place.fault(
-                                    problem.faults().get(0).message()))
+                            .fold(
+                                    Read::good,
+                                    problem ->
+                                            place.fault(problem.faults().get(0).message()))
                     : Read.bad();
         });
     }
 
     private static Reader<List<Asked>> lines() {
         Reader<List<Asked>> list = Readers.notEmpty(Readers.list(Fields.object(PackageJson::line)));
-        return (json, place) -> json instanceof Json.Arr lines && lines.entries().size() > MOST_LINES
-                ? place.fault("has more than " + MOST_LINES + " lines: make two packages of it")
-                : list.read(json, place);
+        return (json, place) ->
+                json instanceof Json.Arr lines && lines.entries().size() > MOST_LINES
+                        ? place.fault("has more than " + MOST_LINES + " lines: make two packages of it")
+                        : list.read(json, place);
     }
 
     private static Read<Asked> line(Fields fields) {

@@ -8,7 +8,7 @@ import dayglass.catalogue.Mark;
 import dayglass.catalogue.Rate;
 import dayglass.desk.price.PackageAsked;
 import dayglass.desk.price.PackagePrice;
-import dayglass.desk.price.PackagePrice.Short;
+import dayglass.desk.price.PackagePrice.Missing;
 import dayglass.desk.price.PricedLine;
 import dayglass.desk.price.PricedLine.AddOn;
 import dayglass.desk.price.PricedLine.RentedIn;
@@ -42,8 +42,9 @@ public final class PriceJson {
             Read<Currency> currency = fields.required("currency", Decimals.currency());
             Read<LocalDate> on = fields.required("pricedOn", Readers.date());
             Read<PackageAsked> asked = fields.required("asked", PackageJson.reader(LocalDate.EPOCH));
-            Read<List<PricedLine>> lines = fields.required("lines", Readers.list(Fields.object(each -> line(each, currency))));
-            Read<List<Short>> shorts = fields.required("shorts", Readers.list(Fields.object(PriceJson::missing)));
+            Read<List<PricedLine>> lines =
+                    fields.required("lines", Readers.list(Fields.object(each -> line(each, currency))));
+            Read<List<Missing>> shorts = fields.required("shorts", Readers.list(Fields.object(PriceJson::missing)));
             Read<Money> value = fields.required("replacementValue", Amounts.signed(currency));
             Read<List<String>> without = fields.required("withoutValue", Readers.list(Readers.anyText()));
             for (String sum : List.of("hire", "discount", "trips", "charges", "waivers", "taxes", "net", "total")) {
@@ -70,8 +71,7 @@ public final class PriceJson {
         Read<Money> total = fields.required("total", money);
         Read<Money> late = fields.required("lateDay", money);
         Read<Rate> rate = currency.isGood() ? fields.required("rate", RateJson.reader(currency.get())) : Read.bad();
-        Read<Optional<RentedIn>> from =
-                fields.optional("rentedIn", Fields.object(each -> rentedIn(each, money)));
+        Read<Optional<RentedIn>> from = fields.optional("rentedIn", Fields.object(each -> rentedIn(each, money)));
         return fields.build(() -> new PricedLine(
                 line.get(),
                 what.get(),
@@ -103,14 +103,14 @@ public final class PriceJson {
         return fields.build(() -> new RentedIn(supplier.get(), cost.get()));
     }
 
-    private static Read<Short> missing(Fields fields) {
+    private static Read<Missing> missing(Fields fields) {
         Read<Integer> line = fields.required("line", Readers.whole(0, MOST));
         Read<String> what = fields.required("what", Readers.anyText());
         Read<LocalDate> first = fields.required("firstDay", Readers.date());
         Read<LocalDate> last = fields.required("lastDay", Readers.date());
         Read<Boolean> rentedIn = fields.required("rentedIn", Readers.yesOrNo());
         return fields.build(() ->
-                new Short(line.get(), what.get(), DateRange.inclusive(first.get(), last.get()), rentedIn.get()));
+                new Missing(line.get(), what.get(), DateRange.inclusive(first.get(), last.get()), rentedIn.get()));
     }
 
     public static Json.Obj write(PackagePrice price) {
@@ -123,8 +123,13 @@ public final class PriceJson {
         members.put("currency", price.currency().code())
                 .put("pricedOn", price.pricedOn().toString())
                 .put("asked", PackageJson.write(price.asked()))
-                .put("lines", Json.list(price.lines().stream().map(PriceJson::line).toList()))
-                .put("shorts", Json.list(price.shorts().stream().map(PriceJson::missing).toList()))
+                .put(
+                        "lines",
+                        Json.list(price.lines().stream().map(PriceJson::line).toList()))
+                .put(
+                        "shorts",
+                        Json.list(
+                                price.shorts().stream().map(PriceJson::missing).toList()))
                 .put("hire", Amounts.write(price.hire()))
                 .put("discount", Amounts.write(price.discount()))
                 .put("trips", Amounts.write(price.trips()))
@@ -178,7 +183,7 @@ public final class PriceJson {
         return members.build();
     }
 
-    private static Json missing(Short missing) {
+    private static Json missing(Missing missing) {
         return Json.object()
                 .put("line", missing.line())
                 .put("what", missing.what())

@@ -39,8 +39,7 @@ public final class QuoteJson {
             Read<PackageAsked> asked = PackageJson.members(fields, today);
             Read<Optional<LocalDate>> until = fields.optional("validUntil", Readers.date());
             Read<Optional<Money>> deposit = fields.optional("deposit", MoneyJson.money());
-            return fields.build(() ->
-                    new MakeQuote.Wanted(customer.get(), asked.get(), until.get(), deposit.get()));
+            return fields.build(() -> new MakeQuote.Wanted(customer.get(), asked.get(), until.get(), deposit.get()));
         });
     }
 
@@ -72,8 +71,8 @@ public final class QuoteJson {
             Read<LocalDate> until = fields.required("validUntil", Readers.date());
             Read<Money> deposit = fields.required("deposit", deposit(price));
             Read<String> terms = fields.optional("terms", Readers.prose(LONGEST_TERMS), "");
-            return fields.build(() ->
-                    new Promise(price.get(), on.get(), by.get(), until.get(), deposit.get(), terms.get()));
+            return fields.build(
+                    () -> new Promise(price.get(), on.get(), by.get(), until.get(), deposit.get(), terms.get()));
         });
     }
 
@@ -103,8 +102,8 @@ public final class QuoteJson {
             Read<List<Promise>> revisions = fields.required("revisions", Readers.list(promise()));
             Read<Quote.Decision> decision = fields.required("decision", Readers.word(DECISIONS));
             Read<String> why = fields.optional("why", Readers.anyText(), "");
-            return fields.build(() -> new Quote(
-                    number.get(), customer.get(), revisions.get(), decision.get(), why.get()));
+            return fields.build(
+                    () -> new Quote(number.get(), customer.get(), revisions.get(), decision.get(), why.get()));
         });
     }
 

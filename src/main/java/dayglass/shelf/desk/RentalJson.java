@@ -74,8 +74,8 @@ public final class RentalJson {
         Read<Boolean> replaced = fields.optional("replaced", Readers.yesOrNo(), false);
         Read<Optional<Check>> out = fields.optional("out", Fields.object(RentalJson::check));
         Read<Optional<Check>> back = fields.optional("back", Fields.object(RentalJson::check));
-        return fields.build(() ->
-                new Placed(line.get(), unit.get(), booking.get(), replaced.get(), out.get(), back.get()));
+        return fields.build(
+                () -> new Placed(line.get(), unit.get(), booking.get(), replaced.get(), out.get(), back.get()));
     }
 
     private static Read<Check> check(Fields fields) {
@@ -146,8 +146,14 @@ public final class RentalJson {
                 .put("quoteId", rental.quote().number())
                 .put("customer", QuoteJson.write(rental.customer()))
                 .put("promise", QuoteJson.write(rental.promise()))
-                .put("placed", Json.list(rental.placed().stream().map(RentalJson::write).toList()))
-                .put("charges", Json.list(rental.charges().stream().map(RentalJson::write).toList()))
+                .put(
+                        "placed",
+                        Json.list(
+                                rental.placed().stream().map(RentalJson::write).toList()))
+                .put(
+                        "charges",
+                        Json.list(
+                                rental.charges().stream().map(RentalJson::write).toList()))
                 .put(
                         "deposit",
                         Json.object()

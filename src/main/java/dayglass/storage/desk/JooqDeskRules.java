@@ -16,8 +16,7 @@ import java.util.Optional;
 import org.jooq.DSLContext;
 
 /** One row, once a house set rules of its own. */
-public final class JooqDeskRules extends VersionedTable<DeskRules.Id, DeskRules, DeskRulesRecord>
-        implements KeptRules {
+public final class JooqDeskRules extends VersionedTable<DeskRules.Id, DeskRules, DeskRulesRecord> implements KeptRules {
     public JooqDeskRules(Database database) {
         super(database, new Shape<>("set of desk rules", DESK_RULES.ID, DESK_RULES.VERSION, DeskRules.Id::new));
     }

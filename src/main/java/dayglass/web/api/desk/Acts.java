@@ -75,9 +75,7 @@ record Acts<I extends Id, T>(
 
     private <R> R done(Outcome<R> outcome, I id) {
         return outcome.fold(value -> value, problem -> {
-            throw problem.code() == Problem.Code.STALE
-                    ? stale(all.find(id).orElseThrow())
-                    : Refusal.of(problem);
+            throw problem.code() == Problem.Code.STALE ? stale(all.find(id).orElseThrow()) : Refusal.of(problem);
         });
     }
 

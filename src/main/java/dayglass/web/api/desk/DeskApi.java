@@ -9,7 +9,11 @@ import java.util.function.UnaryOperator;
 public final class DeskApi {
     private DeskApi() {}
 
-    /** @param once makes a handler that creates money or bookings safe to be called twice */
+    /**
+     * Adds them.
+     *
+     * @param once makes a handler that creates money or bookings safe to be called twice
+     */
     public static void addTo(RoutesConfig routes, Desk desk, UnaryOperator<Handler> once) {
         new DeskRulesApi(desk.rules()).addTo(routes);
         new PackageApi(desk.pricing()).addTo(routes);

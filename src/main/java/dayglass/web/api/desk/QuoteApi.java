@@ -40,7 +40,8 @@ final class QuoteApi {
         routes.get(PATH + "/{id}", acts::read);
         routes.post(
                 PATH + "/{id}/revisions",
-                once.apply(ctx -> acts.act(ctx, wanted(), (quote, wanted) -> desk.makeQuote().revise(quote, wanted))));
+                once.apply(ctx -> acts.act(
+                        ctx, wanted(), (quote, wanted) -> desk.makeQuote().revise(quote, wanted))));
         routes.post(
                 PATH + "/{id}/decline",
                 ctx -> acts.act(ctx, why(), (quote, why) -> desk.makeQuote().decline(quote, why)));

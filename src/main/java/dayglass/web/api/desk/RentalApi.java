@@ -58,30 +58,65 @@ final class RentalApi {
     void addTo(RoutesConfig routes, UnaryOperator<Handler> once) {
         routes.get(PATH, acts::list);
         routes.get(PATH + "/{id}", acts::read);
-        deed(routes, once, "handover", ctx -> acts.act(
-                ctx, door(), (rental, door) -> desk.letOut().out(rental, door.items(), door.reason())));
-        deed(routes, once, "return", ctx -> acts.act(
-                ctx, door(), (rental, door) -> desk.letOut().back(rental, door.items())));
-        deed(routes, once, "undo-handover", ctx -> acts.act(
-                ctx, unit(), (rental, unit) -> desk.letOut().undoOut(rental, unit)));
-        deed(routes, once, "swap", ctx -> acts.act(
-                ctx, swap(), (rental, swap) -> desk.letOut().swap(rental, swap.from(), swap.to())));
-        deed(routes, once, "extend", ctx -> acts.act(
-                ctx, lastDay(), (rental, last) -> desk.runRental().extend(rental, last)));
-        deed(routes, once, "charges", ctx -> acts.act(
-                ctx, charge(currency(ctx)), this::charged));
-        deed(routes, once, "reversals", ctx -> acts.act(
-                ctx, reversal(), (rental, what) -> desk.runRental().reverse(rental, what.at(), what.why())));
-        deed(routes, once, "deposit", ctx -> acts.act(
-                ctx, amount("taken", currency(ctx)), (rental, taken) -> desk.runRental().takeDeposit(rental, taken)));
-        deed(routes, once, "settle", ctx -> acts.act(
-                ctx,
-                amount("keep", currency(ctx)),
-                (rental, keep) -> desk.runRental().settle(rental, desk.letOut().now(rental).state(), keep)));
-        deed(routes, once, "cancel", ctx -> acts.act(
-                ctx,
-                QuoteApi.why(),
-                (rental, why) -> desk.runRental().cancel(rental, desk.letOut().now(rental).state(), why)));
+        deed(
+                routes,
+                once,
+                "handover",
+                ctx -> acts.act(ctx, door(), (rental, door) -> desk.letOut().out(rental, door.items(), door.reason())));
+        deed(
+                routes,
+                once,
+                "return",
+                ctx -> acts.act(ctx, door(), (rental, door) -> desk.letOut().back(rental, door.items())));
+        deed(
+                routes,
+                once,
+                "undo-handover",
+                ctx -> acts.act(ctx, unit(), (rental, unit) -> desk.letOut().undoOut(rental, unit)));
+        deed(
+                routes,
+                once,
+                "swap",
+                ctx -> acts.act(ctx, swap(), (rental, swap) -> desk.letOut().swap(rental, swap.from(), swap.to())));
+        deed(
+                routes,
+                once,
+                "extend",
+                ctx -> acts.act(
+                        ctx, lastDay(), (rental, last) -> desk.runRental().extend(rental, last)));
+        deed(routes, once, "charges", ctx -> acts.act(ctx, charge(currency(ctx)), this::charged));
+        deed(
+                routes,
+                once,
+                "reversals",
+                ctx -> acts.act(
+                        ctx, reversal(), (rental, what) -> desk.runRental().reverse(rental, what.at(), what.why())));
+        deed(
+                routes,
+                once,
+                "deposit",
+                ctx -> acts.act(
+                        ctx,
+                        amount("taken", currency(ctx)),
+                        (rental, taken) -> desk.runRental().takeDeposit(rental, taken)));
+        deed(
+                routes,
+                once,
+                "settle",
+                ctx -> acts.act(
+                        ctx,
+                        amount("keep", currency(ctx)),
+                        (rental, keep) -> desk.runRental()
+                                .settle(rental, desk.letOut().now(rental).state(), keep)));
+        deed(
+                routes,
+                once,
+                "cancel",
+                ctx -> acts.act(
+                        ctx,
+                        QuoteApi.why(),
+                        (rental, why) -> desk.runRental()
+                                .cancel(rental, desk.letOut().now(rental).state(), why)));
     }
 
     private static void deed(RoutesConfig routes, UnaryOperator<Handler> once, String name, Handler handler) {
@@ -92,8 +127,7 @@ final class RentalApi {
         return acts.find(ctx).facts().promise().price().currency();
     }
 
-    private dayglass.base.Outcome<Stored<Rental.Id, Rental>> charged(
-            Stored<Rental.Id, Rental> rental, Charged charge) {
+    private dayglass.base.Outcome<Stored<Rental.Id, Rental>> charged(Stored<Rental.Id, Rental> rental, Charged charge) {
         boolean lost = charge.kind() == Charge.Kind.LOSS && charge.unit().isPresent();
         return lost
                 ? desk.runRental().lose(rental, charge.unit().orElseThrow(), charge.said())
@@ -144,8 +178,8 @@ final class RentalApi {
             Read<String> words = fields.required("words", Readers.text(LONGEST_WORDS));
             Read<Money> amount = fields.required("amount", Decimals.money(Read.good(currency)));
             Read<Boolean> taxed = fields.optional("taxed", Readers.yesOrNo(), false);
-            return fields.build(() -> new Charged(
-                    kind.get(), unit.get(), new RunRental.Said(words.get(), amount.get(), taxed.get())));
+            return fields.build(() ->
+                    new Charged(kind.get(), unit.get(), new RunRental.Said(words.get(), amount.get(), taxed.get())));
         });
     }
 

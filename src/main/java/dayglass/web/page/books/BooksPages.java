@@ -7,6 +7,7 @@ import dayglass.base.Stored;
 import dayglass.books.JobCostCodes;
 import dayglass.books.export.Layouts;
 import dayglass.books.gear.GearBooks;
+import dayglass.books.list.JobLists;
 import dayglass.books.post.Books;
 import dayglass.books.report.CostFigures;
 import dayglass.house.Household;
@@ -25,6 +26,7 @@ import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.time.Clock;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.HexFormat;
@@ -43,7 +45,13 @@ public final class BooksPages {
     private final Clock clock;
 
     /** Where figures and what can be accepted come from, and how exports are laid out. */
-    public record Plans(CostFigures figures, Costings costings, JobCostCodes codes, Layouts layouts, GearBooks gear) {}
+    public record Plans(
+            CostFigures figures,
+            Costings costings,
+            JobCostCodes codes,
+            Layouts layouts,
+            GearBooks gear,
+            JobLists lists) {}
 
     public BooksPages(Books books, Plans plans, Household household, Clock clock) {
         this.books = books;
@@ -63,6 +71,7 @@ public final class BooksPages {
         new InvoicePage(this).route(routes);
         new PaymentPage(this).route(routes);
         new OrdersPage(this).route(routes);
+        new ListPages(this, plans.lists()).route(routes);
     }
 
     Stored<Job.Id, Job> job(Context ctx) {
@@ -71,6 +80,10 @@ public final class BooksPages {
 
     ZoneId zone() {
         return household.settings().now().facts().zone();
+    }
+
+    Instant now() {
+        return clock.instant();
     }
 
     LocalDate today() {
