@@ -46,6 +46,11 @@ public final class Served implements AutoCloseable {
         return new Served(Rooms.open(folder.resolve("dayglass.db"), Clock.systemUTC()));
     }
 
+    /** The same by another clock. */
+    public static Served in(Path folder, Clock clock) {
+        return new Served(Rooms.open(folder.resolve("dayglass.db"), clock));
+    }
+
     /** The same with a clock that stands at noon of a day. */
     public static Rooms roomsAt(Path folder, String day) {
         return Rooms.open(

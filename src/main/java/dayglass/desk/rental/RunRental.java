@@ -108,7 +108,8 @@ public final class RunRental {
     public Outcome<Stored<Rental.Id, Rental>> reverse(Stored<Rental.Id, Rental> based, int at, String why) {
         List<Charge> charges = based.facts().charges();
         if (at < 0 || at >= charges.size()) {
-            return Outcome.refused(Problem.Code.NOT_FOUND, "The rental has no charge " + (at + 1) + ".");
+            return Outcome.refused(Problem.faulty(
+                    List.of(new Fault("/charge", "the rental has " + charges.size() + " charges, counted from 0"))));
         }
         Charge mistaken = charges.get(at);
         boolean again = charges.stream().anyMatch(each -> each.reverses().equals(Optional.of(at)));

@@ -45,7 +45,10 @@ class WayQuestionTest {
     @Test
     void needsOfOneSlotAddUp() {
         assertEquals(Map.of("50 mm", 2), WayQuestion.wanted(RESOLVED));
-        assertEquals(2, java.util.Objects.requireNonNull(WayQuestion.demand(RESOLVED).get("50 mm")).get(SECOND));
+        assertEquals(
+                2,
+                java.util.Objects.requireNonNull(WayQuestion.demand(RESOLVED).get("50 mm"))
+                        .get(SECOND));
     }
 
     @Test
@@ -63,7 +66,10 @@ class WayQuestionTest {
         Question completed = completed();
         assertEquals(Map.of("50 mm", 2, "50 mm, completed", 1), WayQuestion.wanted(completed));
         assertEquals(Map.of(SECOND, 1), WayQuestion.demand(completed).get("50 mm, completed"));
-        assertEquals(1, java.util.Objects.requireNonNull(WayQuestion.demand(completed).get("50 mm")).get(SECOND));
+        assertEquals(
+                1,
+                java.util.Objects.requireNonNull(WayQuestion.demand(completed).get("50 mm"))
+                        .get(SECOND));
         assertEquals(
                 Map.of("50 mm, completed", 3),
                 completed.rentals().stream()

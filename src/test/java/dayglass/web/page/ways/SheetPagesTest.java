@@ -154,10 +154,22 @@ class SheetPagesTest extends OneServer {
             Map<String, Integer> columns = new LinkedHashMap<>();
             ways.getRow(0).forEach(cell -> columns.put(cell.getStringCellValue(), cell.getColumnIndex()));
             Row dear = ways.getRow(2);
-            assertEquals("Dear", dear.getCell(java.util.Objects.requireNonNull(columns.get("way"))).getStringCellValue());
-            assertEquals(600.0, dear.getCell(java.util.Objects.requireNonNull(columns.get("best mix"))).getNumericCellValue());
-            assertEquals(100.0, dear.getCell(java.util.Objects.requireNonNull(columns.get("look"))).getNumericCellValue());
-            assertEquals("no", dear.getCell(java.util.Objects.requireNonNull(columns.get("within budget"))).getStringCellValue());
+            assertEquals(
+                    "Dear",
+                    dear.getCell(java.util.Objects.requireNonNull(columns.get("way")))
+                            .getStringCellValue());
+            assertEquals(
+                    600.0,
+                    dear.getCell(java.util.Objects.requireNonNull(columns.get("best mix")))
+                            .getNumericCellValue());
+            assertEquals(
+                    100.0,
+                    dear.getCell(java.util.Objects.requireNonNull(columns.get("look")))
+                            .getNumericCellValue());
+            assertEquals(
+                    "no",
+                    dear.getCell(java.util.Objects.requireNonNull(columns.get("within budget")))
+                            .getStringCellValue());
             Cell bought = dear.getCell(java.util.Objects.requireNonNull(columns.get("bought")));
             assertTrue(bought == null || bought.getCellType() == CellType.BLANK);
             Sheet cautions = book.getSheet("Cautions");

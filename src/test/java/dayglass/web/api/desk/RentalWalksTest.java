@@ -1,0 +1,182 @@
+package dayglass.web.api.desk;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import dayglass.support.Reply;
+import java.math.BigDecimal;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.Map;
+import java.util.Random;
+import java.util.TreeMap;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import tools.jackson.databind.JsonNode;
+
+/** Random walks through the life of rentals: whatever is tried, money, bookings and deposits balance. */
+class RentalWalksTest {
+    private static final int RENTALS = 60;
+    private static final String[] DEEDS = {
+        "handover",
+        "handover",
+        "handover",
+        "return",
+        "return",
+        "return",
+        "undo-handover",
+        "swap",
+        "extend",
+        "charges",
+        "reversals",
+        "deposit",
+        "settle",
+        "settle",
+        "cancel"
+    };
+
+    @TempDir
+    @SuppressWarnings("NullAway.Init") // JUnit sets it
+    Path folder;
+
+    private final Random random = new Random(20270331);
+    private final Map<String, Integer> transitions = new TreeMap<>();
+
+    @Test
+    void everyTransitionIsWalkedAndEverythingBalances() {
+        try (DeskHouse house = new DeskHouse(folder)) {
+            int invoices = 0;
+            for (int number = 0; number < RENTALS; number++) {
+                Reply rental = house.confirmed("3 days from tomorrow", "{\"unit\": 2}, {\"model\": 2}");
+                assertEquals(201, rental.status(), rental.text());
+                rental = walk(house, rental);
+                if (rental.json().at("/ending").has("invoice")) {
+                    invoices++;
+                    assertEquals(invoices, rental.json().at("/ending/invoice").asInt(), "invoices have no gap");
+                }
+                house.clock.pass(Duration.ofDays(10));
+            }
+        }
+        System.getLogger("walks").log(System.Logger.Level.INFO, "transitions walked: " + transitions);
+        for (String needed : new String[] {
+            "confirmed handover out",
+            "out handover out",
+            "out return out",
+            "out return back",
+            "out undo-handover out",
+            "out undo-handover confirmed",
+            "confirmed swap confirmed",
+            "out swap out",
+            "confirmed extend confirmed",
+            "out extend out",
+            "confirmed cancel cancelled",
+            "back settle settled",
+            "out charges out",
+            "back reversals back",
+            "out deposit out"
+        }) {
+            assertTrue(transitions.containsKey(needed), needed + " was never walked: " + transitions);
+        }
+    }
+
+    private Reply walk(DeskHouse house, Reply start) {
+        Reply rental = start;
+        for (int step = 0; step < 40 && !rental.json().has("ending"); step++) {
+            house.clock.pass(Duration.ofHours(random.nextInt(9)));
+            String deed = DEEDS[random.nextInt(DEEDS.length)];
+            Reply done = house.rental(rental, deed, body(deed, rental.json()));
+            assertTrue(
+                    done.status() == 200 || done.status() == 400 || done.status() == 409 || done.status() == 422,
+                    done.text());
+            Reply now = house.served.get("/api/rentals/" + rental.id());
+            if (done.status() == 200) {
+                transitions.merge(state(rental) + " " + deed + " " + state(done), 1, Integer::sum);
+                assertEquals(done.text(), now.text());
+            } else {
+                assertEquals(rental.json(), now.json(), "a refusal changes nothing");
+            }
+            rental = now;
+            assertBalanced(house, rental.json());
+        }
+        return finished(house, rental);
+    }
+
+    private Reply finished(DeskHouse house, Reply walked) {
+        Reply rental = walked;
+        for (JsonNode placed : walked.json().get("placed")) {
+            boolean out = placed.has("out") && !placed.has("back") && !placed.has("replaced");
+            if (out && !rental.json().has("ending")) {
+                rental = house.rental(
+                        rental, "return", DeskHouse.units(placed.get("unitId").asInt()));
+            }
+        }
+        if (state(rental).equals("confirmed")) {
+            rental = house.rental(rental, "cancel", "{}");
+        } else if (state(rental).equals("back")) {
+            rental = house.rental(rental, "settle", "{\"keep\": \"0.00\"}");
+        }
+        assertBalanced(house, rental.json());
+        return rental;
+    }
+
+    private static String state(Reply rental) {
+        return rental.json().get("state").asString();
+    }
+
+    private String body(String deed, JsonNode rental) {
+        JsonNode placed = rental.get("placed");
+        int unit = placed.get(random.nextInt(placed.size())).get("unitId").asInt();
+        return switch (deed) {
+            case "handover", "return" -> DeskHouse.units(unit);
+            case "undo-handover" -> "{\"unitId\": " + unit + "}";
+            case "swap" -> "{\"unitId\": " + unit + ", \"by\": " + (1 + random.nextInt(5)) + "}";
+            case "extend" -> "{\"lastDay\": \"" + lastDay(rental) + "\"}";
+            case "charges" -> "{\"kind\": \"cleaning\", \"words\": \"salt\", \"amount\": \"12.34\", \"taxed\": true}";
+            case "reversals" -> "{\"charge\": " + random.nextInt(3) + ", \"why\": \"mistaken\"}";
+            case "deposit" -> "{\"taken\": \"" + random.nextInt(500) + ".50\"}";
+            case "settle" -> "{\"keep\": \"" + (random.nextBoolean() ? "0.00" : "25.00") + "\"}";
+            default -> "{}";
+        };
+    }
+
+    private String lastDay(JsonNode rental) {
+        String last = rental.at("/promise/price/lines/0/lastDay").asString();
+        return java.time.LocalDate.parse(last).plusDays(1 + random.nextInt(3)).toString();
+    }
+
+    private static BigDecimal amount(JsonNode node, String pointer) {
+        return new BigDecimal(node.at(pointer).asString());
+    }
+
+    private static void assertBalanced(DeskHouse house, JsonNode rental) {
+        BigDecimal charges = BigDecimal.ZERO;
+        for (JsonNode charge : rental.get("charges")) {
+            BigDecimal taxes = BigDecimal.ZERO;
+            for (JsonNode tax : charge.get("taxes")) {
+                taxes = taxes.add(amount(tax, "/amount"));
+            }
+            assertEquals(amount(charge, "/total"), amount(charge, "/net").add(taxes));
+            charges = charges.add(amount(charge, "/total"));
+        }
+        boolean cancelled = rental.at("/ending/cancelled").asBoolean(false);
+        BigDecimal price = cancelled ? BigDecimal.ZERO : amount(rental, "/promise/price/total");
+        assertEquals(0, amount(rental, "/owed").compareTo(price.add(charges)));
+        assertEquals(
+                0,
+                amount(rental, "/toPay").compareTo(amount(rental, "/owed").subtract(amount(rental, "/deposit/kept"))));
+        if (rental.has("ending")) {
+            assertEquals(
+                    amount(rental, "/deposit/taken"),
+                    amount(rental, "/deposit/kept").add(amount(rental, "/deposit/returned")));
+        }
+        for (JsonNode placed : rental.get("placed")) {
+            JsonNode booking = house.served
+                    .get("/api/bookings/" + placed.get("bookingId").asInt())
+                    .json();
+            assertEquals(
+                    placed.has("out") && !placed.has("back") && !placed.has("replaced"),
+                    booking.has("wentOut") && !booking.has("cameBack"));
+            assertEquals(placed.get("unitId"), booking.get("unitId"));
+        }
+    }
+}
