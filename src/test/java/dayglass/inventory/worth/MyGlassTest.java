@@ -130,13 +130,8 @@ class MyGlassTest {
     @Test
     void whatOthersLetTheModelForCountsAndWhatTheHouseLetsItForDoesNot() {
         try (Rooms rooms = Served.roomsAt(folder, "2027-06-30")) {
-            LensModel made = LensModelJson.reader()
-                    .read("{\"maker\": \"Brindleford\", \"name\": \"Coast 50 mm\", \"kind\": \"spherical prime\"}"
-                            .getBytes(StandardCharsets.UTF_8))
-                    .fold(facts -> facts, faults -> {
-                        throw new AssertionError(faults.toString());
-                    });
-            LensModel.Id model = done(rooms.shelf().models().add(made)).id();
+            LensModel.Id model = model(rooms, "Coast 50 mm");
+            LensModel.Id another = model(rooms, "Coast 75 mm");
             Unit plain = unit("Q-1", bought(), Map.of());
             Unit.Id unit = add(
                     rooms,
@@ -160,12 +155,22 @@ class MyGlassTest {
                     rooms,
                     new Supplier("Quay Hire"),
                     "2027-01-01",
-                    rate("other", "20", Map.of("50 mm", 1), Optional.of(new Lets(Lets.Kind.MODEL, 99))),
+                    rate("other", "20", Map.of("50 mm", 1), Optional.of(new Lets(Lets.Kind.MODEL, another.number()))),
                     rate("fitting", "70", Map.of(), Optional.of(new Lets(Lets.Kind.MODEL, model.number()))));
             YearMore year = only(rooms.myGlass()).yearMore().orElseThrow();
             assertEquals(List.of("fitting"), year.from());
             assertEquals(Choices.euros("210.00"), year.rented().get(0).oneJob());
         }
+    }
+
+    private static LensModel.Id model(Rooms rooms, String name) {
+        LensModel made = LensModelJson.reader()
+                .read(("{\"maker\": \"Brindleford\", \"name\": \"" + name + "\", \"kind\": \"spherical prime\"}")
+                        .getBytes(StandardCharsets.UTF_8))
+                .fold(facts -> facts, faults -> {
+                    throw new AssertionError(faults.toString());
+                });
+        return done(rooms.shelf().models().add(made)).id();
     }
 
     private static UnitWorth only(MyGlass glass) {
