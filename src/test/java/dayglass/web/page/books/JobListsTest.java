@@ -38,7 +38,7 @@ class JobListsTest {
 
     private static String text(byte[] pdf) throws IOException {
         try (PDDocument document = Loader.loadPDF(pdf)) {
-            return new PDFTextStripper().getText(document).replace('\u202f', ' ');
+            return new PDFTextStripper().getText(document).replaceAll("\\h", " ");
         }
     }
 
