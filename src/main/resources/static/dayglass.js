@@ -385,6 +385,156 @@ function listenForScanner(box) {
   });
 }
 
+/*
+ * A package is priced while it is typed: the page is asked for again with what the form says, and the parts of it that
+ * the typing does not stand in are put in the place of the old ones.
+ */
+function livePackage(form) {
+  const parts = ["told", "finds", "lines", "days", "price"];
+  const text = form.elements.namedItem("text");
+  const dates = form.elements.namedItem("/dates");
+  const price = () => document.getElementById("price");
+  let running = null;
+  let waiting = 0;
+
+  function address(button) {
+    const said = new URLSearchParams();
+    new FormData(form).forEach((value, name) => value !== "" && name !== "once" && said.append(name, value));
+    if (button) {
+      said.append(button.name, button.value);
+    }
+    return form.getAttribute("action") + "?" + said;
+  }
+
+  function show(page, button) {
+    const active = document.activeElement;
+    for (const id of parts) {
+      const now = document.getElementById(id);
+      if (button || !now.contains(active)) {
+        now.replaceWith(page.getElementById(id));
+      }
+    }
+    if (button) {
+      text.value = page.getElementById("text").value;
+      dates.value = page.getElementById("dates").value;
+      const day = button.name === "day" && document.getElementById("day-" + button.value);
+      (day || (button.name === "month" ? dates : text)).focus();
+    }
+    history.replaceState(null, "", address());
+    rove();
+  }
+
+  /* One stop of the Tab key for all days; the arrows go from day to day. */
+  function rove() {
+    const days = Array.from(form.querySelectorAll(".month-days button:enabled"));
+    const stop = days.find(day => day === document.activeElement)
+      || days.find(day => day.getAttribute("aria-pressed") === "true") || days[0];
+    days.forEach(day => { day.tabIndex = day === stop ? 0 : -1; });
+  }
+
+  async function ask(button) {
+    clearTimeout(waiting);
+    if (running) {
+      running.abort();
+    }
+    const mine = running = new AbortController();
+    const slow = setTimeout(() => { price().dataset.waits = ""; }, 250);
+    try {
+      const answer = await fetch(address(button), { signal: mine.signal, headers: { Accept: "text/html" } });
+      const page = new DOMParser().parseFromString(await answer.text(), "text/html");
+      if (mine === running && page.getElementById("price")) {
+        show(page, button);
+      }
+    } catch (failure) {
+      if (failure.name !== "AbortError") {
+        price().innerHTML = '<div class="told" role="alert"><p>No answer from the server. What is typed is still here; try again.</p></div>';
+      }
+    } finally {
+      clearTimeout(slow);
+      if (mine === running) {
+        delete price().dataset.waits;
+      }
+    }
+  }
+
+  form.addEventListener("input", event => {
+    if (!event.target.name.startsWith("/customer/")) {
+      clearTimeout(waiting);
+      waiting = setTimeout(ask, 60);
+    }
+  });
+  form.addEventListener("submit", event => {
+    const button = event.submitter;
+    if (button && button.formMethod === "post") {
+      return;
+    }
+    event.preventDefault();
+    // Enter in any other field presses the first button of the form; nothing is to be added by that.
+    const field = document.activeElement;
+    ask(button && button.name === "first" && field !== text && field.tagName === "INPUT" ? null : button);
+  });
+  form.addEventListener("keydown", event => {
+    const step = { ArrowDown: 1, ArrowUp: -1 }[event.key];
+    if (!step || !(event.target === text || event.target.closest("#finds"))) {
+      return;
+    }
+    const stops = [text, ...document.querySelectorAll("#finds button")];
+    const next = stops[stops.indexOf(event.target) + step];
+    if (next) {
+      event.preventDefault();
+      next.focus();
+    }
+  });
+  form.addEventListener("keydown", event => {
+    const day = event.target.closest(".month-days button");
+    const step = day && { ArrowLeft: -1, ArrowRight: 1, ArrowUp: -7, ArrowDown: 7 }[event.key];
+    if (step) {
+      event.preventDefault();
+      const date = new Date(Date.parse(day.value + "T00:00:00Z") + step * 86400000).toISOString().slice(0, 10);
+      const next = document.getElementById("day-" + date);
+      if (next && !next.disabled) {
+        next.focus();
+        rove();
+      }
+    }
+  });
+  rove();
+}
+
+/* At the door: a scanned tag ticks its unit and all that belongs with it; what is not there is unticked by hand. */
+function tickAtTheDoor(form) {
+  const line = form.querySelector(".scan-tick");
+  const box = line.querySelector("input");
+  const status = line.querySelector("[role=status]");
+  const units = Array.from(form.querySelectorAll("[data-tag]"));
+  const all = form.querySelector("[data-all]");
+  line.hidden = false;
+  all.hidden = false;
+
+  function tick(unit) {
+    unit.closest("li").querySelectorAll("input[type=checkbox]").forEach(each => { each.checked = true; });
+  }
+
+  box.addEventListener("keydown", event => {
+    if (event.key !== "Enter") {
+      return;
+    }
+    event.preventDefault();
+    const said = box.value.trim().toLowerCase();
+    const unit = units.find(each => each.dataset.tag.toLowerCase() === said)
+      || units.find(each => each.dataset.serial.toLowerCase() === said);
+    if (unit) {
+      tick(unit);
+    }
+    const left = units.filter(each => !each.checked).length;
+    status.textContent = unit
+      ? unit.dataset.tag + " ticked, " + (left === 0 ? "all are." : left + " to go.")
+      : said + " is not booked on this rental, or it went already.";
+    box.value = "";
+  });
+  all.addEventListener("click", () => units.forEach(tick));
+}
+
 /* A form that was sent cannot be sent twice. */
 addEventListener("submit", event => {
   const form = event.target;
@@ -408,6 +558,11 @@ const pictures = document.querySelector("form[data-pictures]");
 if (pictures) {
   pictureField(pictures);
 }
+const pack = document.getElementById("package");
+if (pack) {
+  livePackage(pack);
+}
+document.querySelectorAll("form[data-door]").forEach(tickAtTheDoor);
 listenForScanner(document.getElementById("scan"));
 document.querySelectorAll("[data-tick]").forEach(button => button.addEventListener("click", () => {
   button.form.querySelectorAll(`input[type=checkbox][name="${button.dataset.tick}"]`).forEach(box => { box.checked = true; });

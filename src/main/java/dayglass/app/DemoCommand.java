@@ -1,6 +1,7 @@
 package dayglass.app;
 
 import dayglass.app.demo.DemoBooks;
+import dayglass.app.demo.DemoDesk;
 import dayglass.app.demo.DemoHouse;
 import dayglass.app.demo.DemoWays;
 import dayglass.base.Outcome;
@@ -98,6 +99,7 @@ final class DemoCommand implements Callable<Integer> {
                     rooms.whereAreUnits(),
                     rooms.notebook().noteCondition(),
                     rooms.servicePlans()));
+            DemoDesk.fill(rooms.desk(), rooms.shelf());
         }
         return rooms.importJob()
                 .importFrom(CostingRequestReader.read(request()).fold(question -> question, faults -> {

@@ -9,6 +9,7 @@ import dayglass.books.report.CostFigures;
 import dayglass.catalogue.Cameras;
 import dayglass.catalogue.OwnMounts;
 import dayglass.desk.KeptRules;
+import dayglass.desk.find.Finder;
 import dayglass.desk.price.PricePackage;
 import dayglass.desk.quote.MakeQuote;
 import dayglass.desk.quote.Quotes;
@@ -298,6 +299,7 @@ public final class Rooms implements AutoCloseable {
         return new Desk(
                 rules,
                 pricing,
+                new Finder(shelf, whereabouts),
                 quotes,
                 new MakeQuote(
                         quotes, pricing, rules, new MakeQuote.House(household.people(), household.whoActs(), database)),

@@ -50,6 +50,10 @@ import dayglass.web.page.booking.BookingPages;
 import dayglass.web.page.books.BooksPages;
 import dayglass.web.page.desk.DeskPages;
 import dayglass.web.page.desk.DeskSources;
+import dayglass.web.page.desk.price.PackagePage;
+import dayglass.web.page.desk.rental.QuotePages;
+import dayglass.web.page.desk.rental.RentalPages;
+import dayglass.web.page.desk.rental.RulesPage;
 import dayglass.web.page.fit.CameraPages;
 import dayglass.web.page.fit.FitPages;
 import dayglass.web.page.fit.FitSources;
@@ -90,17 +94,7 @@ public final class ServerRoutes {
         Html html = new Html(rooms.household());
         new HousePages(rooms.household(), html).route(routes);
         ShelfPages.route(routes, rooms.shelf(), rooms.shelfImport(), rooms.household());
-        new DeskPages(
-                        new DeskSources(
-                                rooms.sources().suppliers(),
-                                rooms.sources().rateCards(),
-                                rooms.sources().purchaseOffers(),
-                                rooms.shelf(),
-                                rooms.cardTables(),
-                                rooms.household(),
-                                rooms.clock()),
-                        html)
-                .route(routes);
+        desk(rooms, html, routes);
         new UnitPage(rooms.unitArchive(), rooms.servicePlans(), rooms.household(), html).route(routes);
         BookingPages.route(routes, rooms.shelf(), rooms.whereAreUnits(), rooms.household());
         new WallPages(rooms.shelf(), rooms.whereAreUnits(), html).route(routes);
@@ -131,6 +125,25 @@ public final class ServerRoutes {
                         rooms.shelf().units(),
                         html)
                 .route(routes);
+    }
+
+    private static void desk(Rooms rooms, Html html, RoutesConfig routes) {
+        DeskSources sources = new DeskSources(
+                rooms.sources().suppliers(),
+                rooms.sources().rateCards(),
+                rooms.sources().purchaseOffers(),
+                rooms.shelf(),
+                rooms.cardTables(),
+                rooms.desk(),
+                rooms.whereAreUnits(),
+                rooms.household(),
+                rooms.clock());
+        new DeskPages(sources, html).route(routes);
+        PackagePage packages = new PackagePage(sources, html);
+        packages.route(routes);
+        new QuotePages(sources, html, packages).route(routes);
+        new RentalPages(sources, html).route(routes);
+        new RulesPage(sources, html).route(routes);
     }
 
     private static VerdictPaper paper(Rooms rooms) {

@@ -29,6 +29,11 @@ public record LensModel(
         cautions = List.copyOf(cautions);
     }
 
+    /** As people say it, maker first. */
+    public String fullName() {
+        return maker + " " + name;
+    }
+
     /** The number of a lens model. */
     public record Id(long number) implements dayglass.base.Id {}
 

@@ -9,6 +9,9 @@ import java.util.Optional;
 public interface LensSets extends VersionedCollection<LensSet.Id, LensSet> {
     Optional<Stored<LensSet.Id, LensSet>> named(String name);
 
+    /** Those with members of which each word is part of the name, by name. */
+    List<Stored<LensSet.Id, LensSet>> matching(List<String> words, int most);
+
     /** The set that a unit is in now. */
     Optional<Stored<LensSet.Id, LensSet>> holding(Unit.Id unit);
 

@@ -12,8 +12,7 @@ public record Shelf(LensModels models, Units units, LensSets sets) {
     public Map<LensModel.Id, String> modelNames() {
         Map<LensModel.Id, String> names = new HashMap<>();
         models.list(Optional.empty(), Integer.MAX_VALUE)
-                .forEach(model -> names.put(
-                        model.id(), model.facts().maker() + " " + model.facts().name()));
+                .forEach(model -> names.put(model.id(), model.facts().fullName()));
         return names;
     }
 }

@@ -75,12 +75,21 @@ public final class Served implements AutoCloseable {
 
     /** Fetches a page as a browser does; pages are no part of the contract. */
     public Reply page(String address) {
+        return sent(HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + port() + address))
+                .header("Accept", "text/html"));
+    }
+
+    /** Sends a form of a page as a browser does, and does not follow where it leads. */
+    public Reply form(String address, String form) {
+        return sent(HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + port() + address))
+                .header("Accept", "text/html")
+                .header("Content-Type", "application/x-www-form-urlencoded")
+                .POST(BodyPublishers.ofString(form)));
+    }
+
+    private Reply sent(HttpRequest.Builder request) {
         try {
-            HttpResponse<String> response = client.send(
-                    HttpRequest.newBuilder(URI.create("http://127.0.0.1:" + port() + address))
-                            .header("Accept", "text/html")
-                            .build(),
-                    HttpResponse.BodyHandlers.ofString());
+            HttpResponse<String> response = client.send(request.build(), HttpResponse.BodyHandlers.ofString());
             return new Reply(response.statusCode(), response.headers().map(), response.body());
         } catch (IOException cause) {
             throw new UncheckedIOException(cause);

@@ -23,10 +23,10 @@ public final class Alternatives {
     /**
      * One of them.
      *
-     * @param days the first and last day of use that it proposes
+     * @param schedule the days of use that it proposes
      * @param total what it comes to
      */
-    public record Alternative(String words, DateRange days, Money total) {}
+    public record Alternative(String words, Schedule schedule, Money total) {}
 
     /** Those of a price, the best for the customer first; none where something is missing. */
     public List<Alternative> of(PackagePrice price) {
@@ -84,6 +84,6 @@ public final class Alternatives {
             words = other.asked().schedule().days() + " days cost less than these "
                     + price.asked().schedule().days() + ": keep it " + days + " longer and save " + difference + ".";
         }
-        return new Alternative(words, other.asked().schedule().horizon(), other.total());
+        return new Alternative(words, other.asked().schedule(), other.total());
     }
 }

@@ -8,7 +8,6 @@ import dayglass.catalogue.LensModel;
 import dayglass.inventory.LensSet;
 import dayglass.inventory.Shelf;
 import dayglass.inventory.Unit;
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -17,12 +16,6 @@ import java.util.stream.Collectors;
 
 /** Turns the lines of a package into what has to be there. */
 final class Demands {
-    private static final Set<LensModel.Kind> LENSES = Set.of(
-            LensModel.Kind.SPHERICAL_PRIME,
-            LensModel.Kind.SPHERICAL_ZOOM,
-            LensModel.Kind.ANAMORPHIC_PRIME,
-            LensModel.Kind.ANAMORPHIC_ZOOM);
-
     private final Shelf shelf;
     private final List<Demand> demands = new ArrayList<>();
     private final List<Fault> faults = new ArrayList<>();
@@ -98,8 +91,7 @@ final class Demands {
 
     private boolean any(int line, Wish.Any any, int count) {
         Set<LensModel.Id> models = shelf.models().list(Optional.empty(), Integer.MAX_VALUE).stream()
-                .filter(model -> LENSES.contains(model.facts().kind()))
-                .filter(model -> fits(model.facts().record(), any))
+                .filter(model -> any.fits(model.facts()))
                 .map(Stored::id)
                 .collect(Collectors.toSet());
         if (!models.isEmpty()) {
@@ -111,23 +103,11 @@ final class Demands {
         return !models.isEmpty();
     }
 
-    private static boolean fits(LensModel.OpticalRecord record, Wish.Any any) {
-        BigDecimal shortest = record.focalMm().orElse(BigDecimal.valueOf(-1));
-        BigDecimal longest = record.longestFocalMm().orElse(shortest);
-        boolean reaches = shortest.compareTo(any.focalMm()) <= 0 && longest.compareTo(any.focalMm()) >= 0;
-        return reaches
-                && any.circleMm()
-                        .map(wanted -> record.imageCircleMm()
-                                .filter(circle -> circle.compareTo(wanted) >= 0)
-                                .isPresent())
-                        .orElse(true);
-    }
-
     private void put(int line, String label, Set<LensModel.Id> models, Optional<Unit.Id> unit, int count) {
         demands.add(new Demand("slot " + (demands.size() + 1), line, label, models, unit, count));
     }
 
     private static String name(LensModel model) {
-        return model.maker() + " " + model.name();
+        return model.fullName();
     }
 }

@@ -22,6 +22,7 @@ import dayglass.house.House;
 import dayglass.inventory.Shelf;
 import dayglass.inventory.Unit;
 import dayglass.inventory.booking.FreeDays;
+import dayglass.inventory.booking.Stay;
 import dayglass.inventory.booking.Whereabouts;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -58,6 +59,11 @@ public final class PricePackage {
     /** The day as the house's clock has it. */
     public LocalDate today() {
         return LocalDate.ofInstant(whereabouts.clock().instant(), house().zone());
+    }
+
+    /** For how long glass is away that is used on such days. */
+    public Stay stay(DateRange days) {
+        return FreeDays.use(days.from(), days.lastDay(), house());
     }
 
     /**
@@ -107,11 +113,7 @@ public final class PricePackage {
                 demands.stream().flatMap(demand -> demand.models().stream()).collect(Collectors.toSet());
         List<Unit.Id> exact =
                 demands.stream().flatMap(demand -> demand.unit().stream()).toList();
-        FreeUnits free = new FreeUnits(
-                whereabouts.availability(),
-                FreeDays.use(days.from(), days.lastDay(), house),
-                withSets(models, rates),
-                exact);
+        FreeUnits free = new FreeUnits(whereabouts.availability(), stay(days), withSets(models, rates), exact);
         Map<String, Offer> offers = new HouseOffers(shelf, free, demands, asked.insured()).of(rates, house.name());
         Packing packing = new Packing(asked.schedule(), house.currency());
         List<Choice.Rent> chosen =

@@ -1,6 +1,7 @@
 package dayglass.desk.rental;
 
 import dayglass.desk.KeptRules;
+import dayglass.desk.find.Finder;
 import dayglass.desk.price.PricePackage;
 import dayglass.desk.quote.MakeQuote;
 import dayglass.desk.quote.Quotes;
@@ -9,6 +10,7 @@ import dayglass.desk.quote.Quotes;
 public record Desk(
         KeptRules rules,
         PricePackage pricing,
+        Finder finder,
         Quotes quotes,
         MakeQuote makeQuote,
         Rentals rentals,

@@ -74,8 +74,21 @@ public final class RunRental {
         });
     }
 
-    /** Charges something beside the price. */
-    public Outcome<Stored<Rental.Id, Rental>> charge(
+    /**
+     * Something to be charged.
+     *
+     * @param unit what it is about; where it is a loss, the unit that is lost
+     */
+    public record Charged(Charge.Kind kind, Optional<Unit.Id> unit, Said said) {}
+
+    /** Charges something beside the price; a loss of a unit takes the unit off the shelf. */
+    public Outcome<Stored<Rental.Id, Rental>> charge(Stored<Rental.Id, Rental> based, Charged charged) {
+        return charged.kind() == Charge.Kind.LOSS && charged.unit().isPresent()
+                ? lose(based, charged.unit().get(), charged.said())
+                : charge(based, charged.kind(), charged.unit(), charged.said());
+    }
+
+    private Outcome<Stored<Rental.Id, Rental>> charge(
             Stored<Rental.Id, Rental> based, Charge.Kind kind, Optional<Unit.Id> unit, Said said) {
         if (said.net().signum() <= 0 || !said.net().currency().equals(currency(based))) {
             return Outcome.refused(
@@ -135,7 +148,7 @@ public final class RunRental {
     }
 
     /** A unit that will not come back: it leaves the shelf as lost, and its value is charged. */
-    public Outcome<Stored<Rental.Id, Rental>> lose(Stored<Rental.Id, Rental> based, Unit.Id unit, Said said) {
+    private Outcome<Stored<Rental.Id, Rental>> lose(Stored<Rental.Id, Rental> based, Unit.Id unit, Said said) {
         return atomically(() -> {
             Optional<Rental.Placed> placed = based.facts().standing().stream()
                     .filter(each -> each.unit().equals(unit) && each.back().isEmpty())

@@ -10,6 +10,11 @@ public enum State {
     SETTLED,
     CANCELLED;
 
+    /** Nothing more can be done to it. */
+    public boolean ended() {
+        return this == SETTLED || this == CANCELLED;
+    }
+
     /** As it is written: {@code confirmed}. */
     public String word() {
         return name().toLowerCase(Locale.ROOT);

@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * Reads the days of a rental in the words that people use on the phone: {@code tue to next fri}, {@code 3 days from 12
@@ -60,6 +61,20 @@ public final class DateWords {
             from = part.get().dates().map(DateRange::from).orElse(from);
         }
         return schedule(parts);
+    }
+
+    /** Words that are read as the same days whatever today is: dates of ISO 8601, with the use where it is not shooting. */
+    public static String say(Schedule schedule) {
+        return schedule.spans().stream()
+                .filter(span -> span.use() != DayUse.DARK)
+                .map(DateWords::said)
+                .collect(Collectors.joining(", "));
+    }
+
+    private static String said(Schedule.Span span) {
+        DateRange dates = span.dates();
+        String use = span.use() == DayUse.SHOOT ? "" : span.use().word() + " ";
+        return use + dates.from() + (dates.days() == 1 ? "" : " to " + dates.lastDay());
     }
 
     private static <T> Outcome<T> faulty(String message) {

@@ -140,18 +140,25 @@ public final class PackageJson {
     }
 
     private static Json write(Asked asked) {
-        Json.Members members = Json.object();
-        asked.wish()
-                .<Json.Members>fold(
-                        model -> members.put("model", model.model().number()),
-                        set -> members.put("set", set.set().number()),
-                        unit -> members.put("unit", unit.unit().number()),
-                        any -> any(members, any));
-        members.put("count", asked.count());
+        Json.Members members = wish(asked.wish()).put("count", asked.count());
         if (asked.off().value().signum() != 0) {
             members.put("discountPercent", Amounts.plain(asked.off()));
         }
         return members.build();
+    }
+
+    /** What is wished for, as a line of a package says it. */
+    public static Json.Obj write(Wish wish) {
+        return wish(wish).build();
+    }
+
+    private static Json.Members wish(Wish wish) {
+        Json.Members members = Json.object();
+        return wish.fold(
+                model -> members.put("model", model.model().number()),
+                set -> members.put("set", set.set().number()),
+                unit -> members.put("unit", unit.unit().number()),
+                any -> any(members, any));
     }
 
     private static Json.Members any(Json.Members members, Wish.Any any) {

@@ -43,7 +43,14 @@ public final class QuoteJson {
         });
     }
 
-    static Reader<Customer> customer() {
+    /** What is to be wanted to get the same promise again, on the day that it is wanted. */
+    public static Json wanted(Quote quote) {
+        Json.Members members = Json.object().put("customer", write(quote.customer()));
+        PackageJson.write(members, quote.now().price().asked());
+        return members.build();
+    }
+
+    public static Reader<Customer> customer() {
         return Fields.object(fields -> {
             Read<String> name = fields.required("name", Readers.name());
             Read<String> contact = fields.optional("contact", Readers.prose(LONGEST_CONTACT), "");

@@ -25,7 +25,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jooq.Condition;
 import org.jooq.DSLContext;
+import org.jooq.impl.DSL;
 
 /** Sets as rows; who is in them since when, and who was, lies in a table of its own. */
 public final class JooqLensSets extends VersionedTable<LensSet.Id, LensSet, LensSetRecord> implements LensSets {
@@ -41,6 +43,20 @@ public final class JooqLensSets extends VersionedTable<LensSet.Id, LensSet, Lens
     public Optional<Stored<LensSet.Id, LensSet>> named(String name) {
         return database.reading(
                 sql -> sql.selectFrom(LENS_SET).where(LENS_SET.NAME.eq(name)).fetchOptional(row -> stored(sql, row)));
+    }
+
+    @Override
+    public List<Stored<LensSet.Id, LensSet>> matching(List<String> words, int most) {
+        Condition filled = DSL.exists(DSL.selectOne()
+                .from(SET_MEMBERSHIP)
+                .where(SET_MEMBERSHIP.LENS_SET_ID.eq(LENS_SET.ID), SET_MEMBERSHIP.LEFT_AT.isNull()));
+        return database.reading(sql -> sql.selectFrom(LENS_SET)
+                .where(filled)
+                .and(DSL.and(
+                        words.stream().map(LENS_SET.NAME::containsIgnoreCase).toList()))
+                .orderBy(LENS_SET.NAME)
+                .limit(most)
+                .fetch(row -> stored(sql, row)));
     }
 
     @Override

@@ -26,8 +26,11 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.jooq.Condition;
 import org.jooq.DSLContext;
+import org.jooq.Field;
 import org.jooq.TableField;
+import org.jooq.impl.DSL;
 
 /** Units as rows, all their facts as JSON; what is searched for or must be unique stands in columns too. */
 public final class JooqUnits extends VersionedTable<Unit.Id, Unit, UnitRecord> implements Units {
@@ -39,6 +42,24 @@ public final class JooqUnits extends VersionedTable<Unit.Id, Unit, UnitRecord> i
     public Optional<Stored<Unit.Id, Unit>> tagged(String tag) {
         return database.reading(
                 sql -> sql.selectFrom(UNIT).where(UNIT.TAG.eq(tag)).fetchOptional(row -> stored(sql, row)));
+    }
+
+    @Override
+    public List<Stored<Unit.Id, Unit>> matching(List<String> words, int most) {
+        Field<String> model = DSL.coalesce(LENS_MODEL.MAKER.concat(DSL.inline(" "), LENS_MODEL.NAME), DSL.inline(""));
+        Field<String> known = UNIT.TAG
+                .concat(DSL.inline(" "), DSL.coalesce(UNIT.SERIAL, DSL.inline("")))
+                .concat(DSL.inline(" "), model);
+        String whole = String.join(" ", words);
+        Condition exact = UNIT.TAG.equalIgnoreCase(whole).or(UNIT.SERIAL.equalIgnoreCase(whole));
+        return database.reading(sql -> sql.select(UNIT.fields())
+                .from(UNIT.leftJoin(LENS_MODEL).on(LENS_MODEL.ID.eq(UNIT.LENS_MODEL_ID)))
+                .where(UNIT.LEFT_ON.isNull())
+                .and(DSL.and(words.stream().map(known::containsIgnoreCase).toList()))
+                .orderBy(DSL.when(exact, 0).otherwise(1), UNIT.TAG)
+                .limit(most)
+                .fetchInto(UNIT)
+                .map(row -> stored(sql, row)));
     }
 
     @Override

@@ -50,6 +50,8 @@ final class RunningHouse implements AutoCloseable {
                                                 rooms.sources().purchaseOffers(),
                                                 rooms.shelf(),
                                                 rooms.cardTables(),
+                                                rooms.desk(),
+                                                rooms.whereAreUnits(),
                                                 rooms.household(),
                                                 rooms.clock()),
                                         new Html(rooms.household()))

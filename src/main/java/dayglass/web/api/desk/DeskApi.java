@@ -17,6 +17,7 @@ public final class DeskApi {
     public static void addTo(RoutesConfig routes, Desk desk, UnaryOperator<Handler> once) {
         new DeskRulesApi(desk.rules()).addTo(routes);
         new PackageApi(desk.pricing()).addTo(routes);
+        new FindApi(desk.finder(), desk.pricing()).addTo(routes);
         RentalApi rentals = new RentalApi(desk);
         rentals.addTo(routes, once);
         new QuoteApi(desk, rentals.acts()).addTo(routes, once);

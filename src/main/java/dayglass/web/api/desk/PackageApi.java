@@ -42,8 +42,8 @@ final class PackageApi {
     private static Json json(Alternative alternative) {
         return Json.object()
                 .put("words", alternative.words())
-                .put("firstDay", alternative.days().from().toString())
-                .put("lastDay", alternative.days().lastDay().toString())
+                .put("firstDay", alternative.schedule().horizon().from().toString())
+                .put("lastDay", alternative.schedule().horizon().lastDay().toString())
                 .put("total", alternative.total().amount())
                 .build();
     }

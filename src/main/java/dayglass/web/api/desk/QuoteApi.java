@@ -6,13 +6,12 @@ import dayglass.desk.quote.Quote;
 import dayglass.desk.rental.Desk;
 import dayglass.desk.rental.Rental;
 import dayglass.shelf.desk.QuoteJson;
+import dayglass.shelf.desk.RentalDeeds;
 import dayglass.web.api.Requests;
 import dayglass.web.error.Refusal;
 import dayglass.wire.Fields;
 import dayglass.wire.Json;
-import dayglass.wire.Read;
 import dayglass.wire.Reader;
-import dayglass.wire.Readers;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.Handler;
@@ -22,7 +21,6 @@ import java.util.function.UnaryOperator;
 /** {@code /api/quotes}: issued, revised, declined, or confirmed as a rental. */
 final class QuoteApi {
     private static final String PATH = "/api/quotes";
-    private static final int LONGEST_REASON = 500;
 
     private final Desk desk;
     private final Acts<Quote.Id, Quote> acts;
@@ -44,7 +42,8 @@ final class QuoteApi {
                         ctx, wanted(), (quote, wanted) -> desk.makeQuote().revise(quote, wanted))));
         routes.post(
                 PATH + "/{id}/decline",
-                ctx -> acts.act(ctx, why(), (quote, why) -> desk.makeQuote().decline(quote, why)));
+                ctx -> acts.act(
+                        ctx, RentalDeeds.why(), (quote, why) -> desk.makeQuote().decline(quote, why)));
         routes.post(PATH + "/{id}/confirm", once.apply(this::confirm));
     }
 
@@ -54,13 +53,6 @@ final class QuoteApi {
 
     private Reader<MakeQuote.Wanted> wanted() {
         return QuoteJson.wanted(today());
-    }
-
-    static Reader<String> why() {
-        return Fields.object(fields -> {
-            Read<String> why = fields.optional("why", Readers.text(LONGEST_REASON), "");
-            return fields.build(why::get);
-        });
     }
 
     private void issue(Context ctx) {

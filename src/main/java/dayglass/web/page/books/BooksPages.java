@@ -11,10 +11,10 @@ import dayglass.books.list.JobLists;
 import dayglass.books.post.Books;
 import dayglass.books.report.CostFigures;
 import dayglass.house.Household;
-import dayglass.house.KeyedAnswers;
 import dayglass.job.Job;
 import dayglass.planning.Costings;
 import dayglass.web.page.Html;
+import dayglass.web.page.Once;
 import dayglass.web.page.Requests;
 import dayglass.web.page.form.Form;
 import dayglass.wire.Json;
@@ -22,14 +22,10 @@ import dayglass.wire.Listener;
 import dayglass.wire.Reader;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
-import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -108,39 +104,7 @@ public final class BooksPages {
         return Outcome.refused(Problem.faulty(faults));
     }
 
-    /**
-     * Does what a form asks for once, however often it is sent: a page carries a key of its own. A refusal keeps no key,
-     * so the mended form may be sent again.
-     *
-     * @param act gives the address of the page to go on to
-     * @param refused shows the form with what is wrong
-     */
     void once(Context ctx, Form form, Supplier<Outcome<String>> act, Consumer<Problem> refused) {
-        Outcome<String> outcome = form.has("once")
-                ? household
-                        .keyedAnswers()
-                        .once(
-                                new KeyedAnswers.Request("form " + form.value("once"), said(ctx, form)),
-                                () -> act.get().map(address -> new KeyedAnswers.Answer(303, Map.of(), address)))
-                        .map(KeyedAnswers.Answer::body)
-                : act.get();
-        outcome.fold(
-                address -> {
-                    Requests.see(ctx, address);
-                    return true;
-                },
-                problem -> {
-                    refused.accept(problem);
-                    return false;
-                });
-    }
-
-    private static String said(Context ctx, Form form) {
-        try {
-            byte[] all = (ctx.path() + "\n" + form.values()).getBytes(StandardCharsets.UTF_8);
-            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(all));
-        } catch (NoSuchAlgorithmException impossible) {
-            throw new IllegalStateException("every Java platform has SHA-256", impossible);
-        }
+        new Once(household.keyedAnswers()).act(ctx, form, act, refused);
     }
 }

@@ -18,7 +18,8 @@ import java.util.stream.Stream;
 /**
  * Between a form and the JSON it stands for. Blank fields are left out, rows that are blank altogether too. Three kinds
  * of fields stand for more than one value: a list of words is one field with commas between them, a list of phrases one
- * with a line each, and what is covered is rows of a slot and a count.
+ * with a line each, and what is covered is rows of a slot and a count. A ticked box
+ * is {@code true}.
  */
 public final class FormJson {
     private static final Set<String> WHOLE = Set.of(
@@ -38,6 +39,12 @@ public final class FormJson {
             "years",
             "unitId",
             "modelId",
+            "model",
+            "set",
+            "unit",
+            "by",
+            "charge",
+            "validDays",
             "weightG",
             "photositesWide",
             "photositesHigh",
@@ -52,6 +59,7 @@ public final class FormJson {
             "distortion",
             "edgeSharpness",
             "colour");
+    private static final Set<String> TICKED = Set.of("insured", "taxed");
     private static final Pattern WORDS =
             Pattern.compile("/addOns/[0-9]+/on|/jobs/[0-9]+/(?:perYear|days)Spread/values");
     private static final Set<String> LINES = Set.of("/mounts", "/tags", "/accessories", "/cautions");
@@ -111,6 +119,9 @@ public final class FormJson {
         if (LINES.contains(name)) {
             return texts(value.split("\\R", -1));
         }
+        if (TICKED.contains(last)) {
+            return Json.bool(value.equals("yes") || value.equals("true"));
+        }
         return WHOLE.contains(last) && WHOLE_NUMBER.matcher(value).matches() ? new Json.Num(value) : Json.text(value);
     }
 
@@ -158,6 +169,8 @@ public final class FormJson {
             }
         } else if (json instanceof Json.Text text) {
             values.put(pointer, text.value());
+        } else if (json instanceof Json.Bool ticked && ticked.value()) {
+            values.put(pointer, "yes");
         } else if (json instanceof Json.Num number) {
             values.put(pointer, number.literal());
         }

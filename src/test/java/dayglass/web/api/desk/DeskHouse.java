@@ -12,18 +12,18 @@ import java.nio.file.Path;
  * set pier. A day of a Heron 40 is 100.00 and a week 300.00, of a Heron 75 120.00 and 360.00; the set is 180.00 and
  * 500.00. A waiver of 10 % stands on the hire and a tax of 20 % on both. Another house lets a Heron 75 for 150.00 a day.
  */
-final class DeskHouse implements AutoCloseable {
-    static final String TODAY = "2027-03-31";
+public final class DeskHouse implements AutoCloseable {
+    public static final String TODAY = "2027-03-31";
 
     private static final String ADD_ONS = """
             "addOns": [{"name": "waiver", "percent": "10", "on": ["hire"]},
                        {"name": "sales tax", "percent": "20", "on": ["hire", "waiver"]}],
             "marks": {"waiver": "waiver", "sales tax": "tax"}""";
 
-    final TestClock clock = new TestClock(TODAY + "T09:00:00Z");
-    final Served served;
+    public final TestClock clock = new TestClock(TODAY + "T09:00:00Z");
+    public final Served served;
 
-    DeskHouse(Path folder) {
+    public DeskHouse(Path folder) {
         served = Served.in(folder, clock);
         model("Heron 40", "40");
         model("Heron 75", "75");
@@ -70,45 +70,45 @@ final class DeskHouse implements AutoCloseable {
                         + " \"currency\": \"EUR\", \"setOn\": \"2027-01-01\"}}");
     }
 
-    Reply made(String address, String body) {
+    public Reply made(String address, String body) {
         Reply reply = served.post(address, body);
         assertTrue(reply.status() == 201, reply.text());
         return reply;
     }
 
-    Reply price(String dates, String lines, String more) {
+    public Reply price(String dates, String lines, String more) {
         return served.post("/api/packages/price", asked(dates, lines, more));
     }
 
-    static String asked(String dates, String lines, String more) {
+    public static String asked(String dates, String lines, String more) {
         return "{\"dates\": \"" + dates + "\", \"lines\": [" + lines + "]" + more + "}";
     }
 
-    Reply quote(String dates, String lines, String more) {
+    public Reply quote(String dates, String lines, String more) {
         return served.post("/api/quotes", quoteBody(dates, lines, more));
     }
 
-    static String quoteBody(String dates, String lines, String more) {
+    public static String quoteBody(String dates, String lines, String more) {
         return "{\"customer\": {\"name\": \"Nell Orrin\", \"production\": \"Winter Quarry\"}, \"dates\": \"" + dates
                 + "\", \"lines\": [" + lines + "]" + more + "}";
     }
 
-    Reply confirmed(String dates, String lines) {
+    public Reply confirmed(String dates, String lines) {
         Reply quote = quote(dates, lines, "");
         assertTrue(quote.status() == 201, quote.text());
         return act(quote, "/api/quotes", "confirm", "{}");
     }
 
     /** Does something to what an answer shows, by its version. */
-    Reply act(Reply shown, String path, String deed, String body) {
+    public Reply act(Reply shown, String path, String deed, String body) {
         return served.post(path + "/" + shown.id() + "/" + deed, body, "If-Match", shown.etag());
     }
 
-    Reply rental(Reply shown, String deed, String body) {
+    public Reply rental(Reply shown, String deed, String body) {
         return act(shown, "/api/rentals", deed, body);
     }
 
-    static String units(int... ids) {
+    public static String units(int... ids) {
         StringBuilder units = new StringBuilder();
         for (int id : ids) {
             units.append(units.isEmpty() ? "" : ", ")
