@@ -50,6 +50,8 @@ import dayglass.web.page.booking.BookingPages;
 import dayglass.web.page.books.BooksPages;
 import dayglass.web.page.desk.DeskPages;
 import dayglass.web.page.desk.DeskSources;
+import dayglass.web.page.desk.paper.DeskPapers;
+import dayglass.web.page.desk.paper.PaperSources;
 import dayglass.web.page.desk.price.PackagePage;
 import dayglass.web.page.desk.rental.QuotePages;
 import dayglass.web.page.desk.rental.RentalPages;
@@ -95,6 +97,7 @@ public final class ServerRoutes {
         new HousePages(rooms.household(), html).route(routes);
         ShelfPages.route(routes, rooms.shelf(), rooms.shelfImport(), rooms.household());
         desk(rooms, html, routes);
+        new DeskPapers(new PaperSources(rooms.desk(), rooms.shelf(), rooms.household()), html).route(routes);
         new UnitPage(rooms.unitArchive(), rooms.servicePlans(), rooms.household(), html).route(routes);
         BookingPages.route(routes, rooms.shelf(), rooms.whereAreUnits(), rooms.household());
         new WallPages(rooms.shelf(), rooms.whereAreUnits(), html).route(routes);

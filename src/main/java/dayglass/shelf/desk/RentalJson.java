@@ -154,15 +154,17 @@ public final class RentalJson {
                         "charges",
                         Json.list(
                                 rental.charges().stream().map(RentalJson::write).toList()))
-                .put(
-                        "deposit",
-                        Json.object()
-                                .put("taken", Amounts.write(rental.deposit().taken()))
-                                .put("kept", Amounts.write(rental.deposit().kept()))
-                                .put("returned", Amounts.write(rental.deposit().returned()))
-                                .build());
+                .put("deposit", write(rental.deposit()));
         rental.ending().ifPresent(ending -> members.put("ending", write(ending)));
         members.put("owed", Amounts.write(rental.owed())).put("toPay", Amounts.write(rental.toPay()));
+    }
+
+    static Json write(Deposit deposit) {
+        return Json.object()
+                .put("taken", Amounts.write(deposit.taken()))
+                .put("kept", Amounts.write(deposit.kept()))
+                .put("returned", Amounts.write(deposit.returned()))
+                .build();
     }
 
     private static Json write(Placed placed) {

@@ -2,10 +2,16 @@ package dayglass.web.api.desk;
 
 import dayglass.base.Currency;
 import dayglass.base.Stored;
+import dayglass.desk.paper.Invoice;
 import dayglass.desk.rental.Desk;
 import dayglass.desk.rental.Rental;
+import dayglass.shelf.desk.InvoiceJson;
 import dayglass.shelf.desk.RentalDeeds;
 import dayglass.shelf.desk.RentalJson;
+import dayglass.web.api.Replies;
+import dayglass.web.api.Requests;
+import dayglass.web.error.ProblemKind;
+import dayglass.web.error.Refusal;
 import dayglass.wire.Json;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -31,6 +37,7 @@ final class RentalApi {
     void addTo(RoutesConfig routes, UnaryOperator<Handler> once) {
         routes.get(PATH, acts::list);
         routes.get(PATH + "/{id}", acts::read);
+        routes.get(PATH + "/{id}/invoice", this::invoice);
         deed(
                 routes,
                 once,
@@ -107,6 +114,14 @@ final class RentalApi {
                         RentalDeeds.why(),
                         (rental, why) -> desk.runRental()
                                 .cancel(rental, desk.letOut().now(rental).state(), why)));
+    }
+
+    private void invoice(Context ctx) {
+        Requests.onlyParameters(ctx);
+        Stored<Rental.Id, Rental> rental = acts.find(ctx);
+        Invoice invoice = Invoice.of(rental.facts())
+                .orElseThrow(() -> new Refusal(ProblemKind.NOT_FOUND, Invoice.whyNone(rental.facts())));
+        Replies.json(ctx, InvoiceJson.write(rental.id(), invoice));
     }
 
     private static void deed(RoutesConfig routes, UnaryOperator<Handler> once, String name, Handler handler) {

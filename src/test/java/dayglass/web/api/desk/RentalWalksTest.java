@@ -116,7 +116,44 @@ class RentalWalksTest {
             rental = house.rental(rental, "settle", "{\"keep\": \"0.00\"}");
         }
         assertBalanced(house, rental.json());
+        assertInvoiced(house, rental.json());
         return rental;
+    }
+
+    /** The lines of an invoice come to what is owed, part by part; one is there exactly where it has a number. */
+    private static void assertInvoiced(DeskHouse house, JsonNode rental) {
+        Reply invoice = house.served.get("/api/rentals/" + rental.get("id").asInt() + "/invoice");
+        if (!rental.at("/ending").has("invoice")) {
+            assertEquals(404, invoice.status());
+            return;
+        }
+        BigDecimal net = BigDecimal.ZERO;
+        Map<String, BigDecimal> taxes = new TreeMap<>();
+        for (String lines : new String[] {"hired", "charged"}) {
+            for (JsonNode line : invoice.json().get(lines)) {
+                BigDecimal sum = BigDecimal.ZERO;
+                for (JsonNode part : line.get("parts")) {
+                    sum = sum.add(amount(part, "/amount"));
+                    if (part.get("kind").asString().equals("tax")) {
+                        taxes.merge(part.get("name").asString(), amount(part, "/amount"), BigDecimal::add);
+                    }
+                }
+                assertEquals(amount(line, "/total"), sum);
+                net = net.add(amount(line, "/net"));
+            }
+        }
+        Map<String, BigDecimal> said = new TreeMap<>();
+        invoice.json()
+                .get("taxes")
+                .properties()
+                .forEach(tax ->
+                        said.put(tax.getKey(), new BigDecimal(tax.getValue().asString())));
+        assertEquals(taxes, said);
+        assertEquals(amount(invoice.json(), "/net"), net);
+        BigDecimal total = taxes.values().stream().reduce(net, BigDecimal::add);
+        assertEquals(amount(rental, "/owed"), total);
+        assertEquals(amount(invoice.json(), "/total"), total);
+        assertEquals(amount(rental, "/toPay"), amount(invoice.json(), "/toPay"));
     }
 
     private static String state(Reply rental) {
