@@ -563,6 +563,15 @@ if (pack) {
   livePackage(pack);
 }
 document.querySelectorAll("form[data-door]").forEach(tickAtTheDoor);
+/* A link that says so is followed by its key, where no field has the focus. */
+addEventListener("keydown", event => {
+  const busy = event.target.closest("input, textarea, select") || event.ctrlKey || event.metaKey || event.altKey || event.shiftKey;
+  const link = busy ? null : [...document.querySelectorAll("a[data-key]")].find(each => each.dataset.key === event.key);
+  if (link) {
+    event.preventDefault();
+    link.click();
+  }
+});
 listenForScanner(document.getElementById("scan"));
 document.querySelectorAll("[data-tick]").forEach(button => button.addEventListener("click", () => {
   button.form.querySelectorAll(`input[type=checkbox][name="${button.dataset.tick}"]`).forEach(box => { box.checked = true; });

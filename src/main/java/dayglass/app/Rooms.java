@@ -9,6 +9,7 @@ import dayglass.books.report.CostFigures;
 import dayglass.catalogue.Cameras;
 import dayglass.catalogue.OwnMounts;
 import dayglass.desk.KeptRules;
+import dayglass.desk.earned.RentalIncome;
 import dayglass.desk.find.Finder;
 import dayglass.desk.price.PricePackage;
 import dayglass.desk.quote.MakeQuote;
@@ -18,6 +19,8 @@ import dayglass.desk.rental.LateDays;
 import dayglass.desk.rental.LetOut;
 import dayglass.desk.rental.Rentals;
 import dayglass.desk.rental.RunRental;
+import dayglass.desk.today.GatherToday;
+import dayglass.desk.today.RentalGroups;
 import dayglass.house.Household;
 import dayglass.house.Person;
 import dayglass.house.WhoActs;
@@ -30,12 +33,12 @@ import dayglass.inventory.booking.Whereabouts;
 import dayglass.inventory.condition.ConditionNotes;
 import dayglass.inventory.condition.NoteCondition;
 import dayglass.inventory.condition.Notebook;
+import dayglass.inventory.life.LettingIncome;
 import dayglass.inventory.life.UnitArchive;
 import dayglass.inventory.picture.Pictures;
 import dayglass.inventory.service.DueList;
 import dayglass.inventory.service.Overdue;
 import dayglass.inventory.service.ServicePlans;
-import dayglass.inventory.worth.LettingIncome;
 import dayglass.inventory.worth.MyGlass;
 import dayglass.job.Briefs;
 import dayglass.job.Jobs;
@@ -247,9 +250,12 @@ public final class Rooms implements AutoCloseable {
                 shelf, notebook.notes(), whereabouts, new JooqOccupationVersions(database), household.changes());
     }
 
-    /** Letting is not recorded yet. */
+    public LettingIncome lettingIncome() {
+        return new RentalIncome(new JooqRentals(database), shelf.units(), household.settings());
+    }
+
     public MyGlass myGlass() {
-        return new MyGlass(unitArchive(), sources.suppliers(), sources.rateCards(), LettingIncome.UNRECORDED);
+        return new MyGlass(unitArchive(), sources.suppliers(), sources.rateCards(), lettingIncome());
     }
 
     public OwnPast ownPast() {
@@ -257,7 +263,7 @@ public final class Rooms implements AutoCloseable {
     }
 
     public Agenda agenda() {
-        return new Agenda(shelf, whereabouts, dueList());
+        return new Agenda(shelf, whereabouts, dueList(), new RentalGroups(new JooqRentals(database)));
     }
 
     public Briefs briefs() {
@@ -310,6 +316,10 @@ public final class Rooms implements AutoCloseable {
                         shelf,
                         whereabouts,
                         new LateDays(rentals, rules, household.settings(), household.whoActs())));
+    }
+
+    public GatherToday gatherToday() {
+        return new GatherToday(desk(), shelf, whereabouts, agenda());
     }
 
     public GearBooks gearBooks() {

@@ -20,6 +20,7 @@ import dayglass.web.api.catalogue.PurchaseOfferApi;
 import dayglass.web.api.catalogue.RateCardApi;
 import dayglass.web.api.catalogue.SupplierApi;
 import dayglass.web.api.desk.DeskApi;
+import dayglass.web.api.desk.TodayApi;
 import dayglass.web.api.house.ChangeApi;
 import dayglass.web.api.house.HouseApi;
 import dayglass.web.api.house.PersonApi;
@@ -56,6 +57,7 @@ import dayglass.web.page.desk.price.PackagePage;
 import dayglass.web.page.desk.rental.QuotePages;
 import dayglass.web.page.desk.rental.RentalPages;
 import dayglass.web.page.desk.rental.RulesPage;
+import dayglass.web.page.desk.today.TodayPage;
 import dayglass.web.page.fit.CameraPages;
 import dayglass.web.page.fit.FitPages;
 import dayglass.web.page.fit.FitSources;
@@ -98,7 +100,12 @@ public final class ServerRoutes {
         ShelfPages.route(routes, rooms.shelf(), rooms.shelfImport(), rooms.household());
         desk(rooms, html, routes);
         new DeskPapers(new PaperSources(rooms.desk(), rooms.shelf(), rooms.household()), html).route(routes);
-        new UnitPage(rooms.unitArchive(), rooms.servicePlans(), rooms.household(), html).route(routes);
+        new TodayPage(rooms.gatherToday(), html).route(routes);
+        new UnitPage(
+                        new UnitPage.Sources(
+                                rooms.unitArchive(), rooms.lettingIncome(), rooms.servicePlans(), rooms.household()),
+                        html)
+                .route(routes);
         BookingPages.route(routes, rooms.shelf(), rooms.whereAreUnits(), rooms.household());
         new WallPages(rooms.shelf(), rooms.whereAreUnits(), html).route(routes);
         new VerdictPages(rooms.household(), rooms.ownPast(), weighings, paper(rooms), html).route(routes);
@@ -168,6 +175,7 @@ public final class ServerRoutes {
         new CostCodesApi(rooms.jobs(), rooms.costCodes()).addTo(routes);
         books(rooms, routes);
         DeskApi.addTo(routes, rooms.desk(), new Keyed(rooms.household().keyedAnswers())::once);
+        new TodayApi(rooms.gatherToday()).addTo(routes);
         FitApi.addTo(routes);
         new BriefApi(rooms.jobs(), rooms.briefs()).addTo(routes);
         new WayApi(rooms.jobs(), rooms.ways()).addTo(routes);

@@ -24,9 +24,12 @@ public final class Extension {
      * The cost of keeping a line.
      *
      * @param charge what is to be paid on top; below nothing where the longer rental costs less than what was promised
+     * @param hire what of it is hire less discount, without add-ons and trips
      * @param asOne whether it is the whole time priced as one rental
      */
-    public record Cost(Money charge, boolean asOne) {}
+    public record Cost(Money charge, Money hire, boolean asOne) {}
+
+    private record Price(Money total, Money hire) {}
 
     /**
      * Prices more days, each for shooting, by the very rate of the line.
@@ -47,17 +50,21 @@ public final class Extension {
         }
         spans.add(new Schedule.Span(added, DayUse.SHOOT));
         Schedule schedule = new Schedule(spans);
-        Optional<Money> whole = price(
+        Optional<Cost> whole = price(
                         line, asked, schedule, DateRange.inclusive(line.dates().from(), last), rules)
-                .map(total -> total.minus(line.total()));
-        Optional<Money> alone = price(line, asked, schedule, added, rules);
-        if (whole.isPresent() && (alone.isEmpty() || whole.get().compareTo(alone.get()) <= 0)) {
-            return whole.map(charge -> new Cost(charge, true));
-        }
-        return alone.map(charge -> new Cost(charge, false));
+                .map(price -> new Cost(
+                        price.total().minus(line.total()),
+                        price.hire().minus(line.hire().minus(line.discount())),
+                        true));
+        Optional<Cost> alone =
+                price(line, asked, schedule, added, rules).map(price -> new Cost(price.total(), price.hire(), false));
+        boolean one = whole.isPresent()
+                && (alone.isEmpty()
+                        || whole.get().charge().compareTo(alone.get().charge()) <= 0);
+        return one ? whole : alone;
     }
 
-    private static Optional<Money> price(
+    private static Optional<Price> price(
             PricedLine line, PackageAsked asked, Schedule schedule, DateRange dates, DeskRules rules) {
         boolean own = line.rentedIn().isEmpty();
         RentalTerms terms =
@@ -67,11 +74,13 @@ public final class Extension {
         return charge.map(found -> {
             if (own) {
                 Money hire = found.hire().minus(found.discount()).plus(found.raisedToMinimum());
-                return pricing.reduced(found, line.off().of(hire)).total();
+                Money off = line.off().of(hire);
+                return new Price(pricing.reduced(found, off).total(), hire.minus(off));
             }
             Money hire = found.total().plus(rules.markUp().of(found.total()));
             Money net = hire.minus(line.off().of(hire));
-            return rules.taxes().stream().map(tax -> tax.percent().of(net)).reduce(net, Money::plus);
+            return new Price(
+                    rules.taxes().stream().map(tax -> tax.percent().of(net)).reduce(net, Money::plus), net);
         });
     }
 }

@@ -47,8 +47,8 @@ public final class LateDays {
         return Math.toIntExact(whole) + (more ? 1 : 0);
     }
 
-    Outcome<Stored<Rental.Id, Rental>> charged(
-            Stored<Rental.Id, Rental> back, RentalNow before, List<Unit.Id> units, Instant at) {
+    /** What is to be charged where these units of a rental come back at a moment. */
+    List<Charge> of(RentalNow before, List<Unit.Id> units, Instant at) {
         House house = settings.now().facts();
         TreeMap<Integer, Integer> daysByLine = new TreeMap<>();
         for (Rental.Placed placed : before.facts().standing()) {
@@ -59,11 +59,17 @@ public final class LateDays {
         }
         List<Charge> charges = new ArrayList<>();
         daysByLine.forEach((line, days) -> {
-            int more = days - charged(back.facts(), line);
+            int more = days - charged(before.facts(), line);
             if (more > 0) {
-                charges.add(charge(back.facts(), line, more, at));
+                charges.add(charge(before.facts(), line, more, at));
             }
         });
+        return charges;
+    }
+
+    Outcome<Stored<Rental.Id, Rental>> charged(
+            Stored<Rental.Id, Rental> back, RentalNow before, List<Unit.Id> units, Instant at) {
+        List<Charge> charges = of(before, units, at);
         return charges.isEmpty()
                 ? Outcome.done(back)
                 : rentals.change(

@@ -90,6 +90,15 @@ public final class LetOut {
                         .then(back -> lateDays.charged(back, before, units(items), at)));
     }
 
+    /** What would be charged for lateness if all that is out of a rental came back now. */
+    public List<Charge> lateSoFar(RentalNow now) {
+        List<Unit.Id> out = now.facts().standing().stream()
+                .filter(now::isOut)
+                .map(Rental.Placed::unit)
+                .toList();
+        return lateDays.of(now, out, whereabouts.clock().instant());
+    }
+
     /** Takes a handover back that was a mistake: the unit never left. */
     public Outcome<Stored<Rental.Id, Rental>> undoOut(Stored<Rental.Id, Rental> based, Unit.Id unit) {
         Instant at = whereabouts.clock().instant();

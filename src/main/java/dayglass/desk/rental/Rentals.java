@@ -3,6 +3,8 @@ package dayglass.desk.rental;
 import dayglass.base.Stored;
 import dayglass.base.VersionedCollection;
 import dayglass.desk.quote.Quote;
+import dayglass.inventory.Unit;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 
@@ -18,4 +20,10 @@ public interface Rentals extends VersionedCollection<Rental.Id, Rental> {
 
     /** Those that have not ended, by id. */
     List<Stored<Rental.Id, Rental>> open();
+
+    /** Those that have not ended, and those that ended at a moment or after it, by id. */
+    List<Stored<Rental.Id, Rental>> standingSince(Instant since);
+
+    /** Those on which a unit is or was booked, by id. */
+    List<Stored<Rental.Id, Rental>> ofUnit(Unit.Id unit);
 }

@@ -20,7 +20,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import java.util.UUID;
 
 /** What the house has to do, as a list of what must be given back and as a calendar of everything. */
@@ -32,8 +31,10 @@ public final class Agenda {
     private final Shelf shelf;
     private final Whereabouts whereabouts;
     private final DueList dueList;
+    private final BookingGroups groups;
 
-    public Agenda(Shelf shelf, Whereabouts whereabouts, DueList dueList) {
+    public Agenda(Shelf shelf, Whereabouts whereabouts, DueList dueList, BookingGroups groups) {
+        this.groups = groups;
         this.shelf = shelf;
         this.whereabouts = whereabouts;
         this.dueList = dueList;
@@ -71,7 +72,7 @@ public final class Agenda {
                 .forEach(unit -> tags.put(unit.id(), unit.facts().tag()));
         List<Stored<Occupation.Id, Occupation>> near =
                 whereabouts.occupations().between(now.minus(TOLD_BACK), now.plus(TOLD_AHEAD));
-        List<Event> events = new ArrayList<>(comingAndGoing(near, tags, house));
+        List<Event> events = new ArrayList<>(new DoorEvents(tags, house, groups.since(now.minus(TOLD_BACK))).of(near));
         near.stream()
                 .filter(each -> each.facts().kind() != Kind.BOOKING)
                 .forEach(each -> events.add(away(each, tags, house)));
@@ -94,37 +95,6 @@ public final class Agenda {
         return events;
     }
 
-    /** Units that go out or come back at one moment for one subject are told together. */
-    private static List<Event> comingAndGoing(
-            List<Stored<Occupation.Id, Occupation>> near, Map<Unit.Id, String> tags, House house) {
-        Map<String, List<String>> units = new TreeMap<>();
-        Map<String, Instant> moments = new HashMap<>();
-        for (Stored<Occupation.Id, Occupation> each : near) {
-            Occupation booking = each.facts();
-            if (booking.kind() == Kind.BOOKING) {
-                Map.of("Out", booking.stay().out(), "Back", booking.stay().back())
-                        .forEach((way, at) -> {
-                            String key = way + " for \"" + booking.subject() + "\" " + at;
-                            moments.put(key, at);
-                            units.computeIfAbsent(key, first -> new ArrayList<>())
-                                    .add(tags.getOrDefault(booking.unit(), ""));
-                        });
-            }
-        }
-        List<Event> events = new ArrayList<>();
-        units.forEach((key, of) -> {
-            Instant at = java.util.Objects.requireNonNull(moments.get(key));
-            String title = key.substring(0, key.lastIndexOf(' '));
-            List<String> sorted = of.stream().sorted().toList();
-            events.add(new Event(
-                    uid(house, key),
-                    new Event.When.Moment(at),
-                    title + ": " + (sorted.size() == 1 ? sorted.get(0) : sorted.size() + " units"),
-                    String.join("\n", sorted)));
-        });
-        return events;
-    }
-
     private static Event away(Stored<Occupation.Id, Occupation> stored, Map<Unit.Id, String> tags, House house) {
         Occupation of = stored.facts();
         String tag = tags.getOrDefault(of.unit(), "");
@@ -142,7 +112,7 @@ public final class Agenda {
         return new Event(uid(house, key), new Event.When.Days(DateRange.inclusive(day, day)), summary, "");
     }
 
-    private static String uid(House house, String key) {
+    static String uid(House house, String key) {
         return UUID.nameUUIDFromBytes((house.name() + "\n" + key).getBytes(StandardCharsets.UTF_8))
                 .toString();
     }

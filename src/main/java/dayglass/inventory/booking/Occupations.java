@@ -32,6 +32,9 @@ public interface Occupations {
     /** What occupies any unit at some moment between the two, or went out before the second and is not back. */
     List<Stored<Occupation.Id, Occupation>> between(Instant from, Instant until);
 
+    /** The last return of each unit that is in, where nothing was noted of it and no visit to the bench finished since. */
+    List<Stored<Occupation.Id, Occupation>> notSeenSince();
+
     /**
      * Which occupations.
      *

@@ -19,9 +19,14 @@ import java.util.TreeMap;
  *
  * @param cost what was paid, by day
  * @param earned what was had, by day
+ * @param promised what rentals that are not settled yet will bring, by day
  */
-public record MoneySoFar(List<Line> cost, List<Line> earned) {
+public record MoneySoFar(List<Line> cost, List<Line> earned, List<Line> promised) {
+    private static final Comparator<Line> BY_DAY =
+            Comparator.comparing(line -> line.on().orElse(LocalDate.MIN));
+
     public MoneySoFar {
+        promised = List.copyOf(promised);
         cost = List.copyOf(cost);
         earned = List.copyOf(earned);
     }
@@ -33,8 +38,8 @@ public record MoneySoFar(List<Line> cost, List<Line> earned) {
      */
     public record Line(Optional<LocalDate> on, String what, Money amount) {}
 
-    /** The price of an owned unit and the work on the bench; the price it was sold for. */
-    static MoneySoFar of(UnitRecords records, House house) {
+    /** The price of an owned unit and the work on the bench; what letting brought and the price it was sold for. */
+    static MoneySoFar of(UnitRecords records, Lettings lettings, House house) {
         List<Line> cost = new ArrayList<>(bench(records, house));
         records.unit()
                 .holding()
@@ -43,14 +48,15 @@ public record MoneySoFar(List<Line> cost, List<Line> earned) {
                         rented -> Optional.empty(),
                         (Holding.Consigned lent) -> Optional.empty())
                 .ifPresent(cost::add);
-        cost.sort(Comparator.comparing(line -> line.on().orElse(LocalDate.MIN)));
-        List<Line> earned = records
-                .unit()
+        cost.sort(BY_DAY);
+        List<Line> earned = new ArrayList<>(lettings.earned());
+        records.unit()
                 .departure()
                 .flatMap(gone -> gone.price().map(price -> new Line(Optional.of(gone.on()), gone.how(), price)))
-                .stream()
-                .toList();
-        return new MoneySoFar(cost, earned);
+                .ifPresent(earned::add);
+        earned.sort(BY_DAY);
+        return new MoneySoFar(
+                cost, earned, lettings.promised().stream().sorted(BY_DAY).toList());
     }
 
     /** The work on the bench alone. */

@@ -42,7 +42,7 @@ final class Timeline {
         this.versions = records.versions().stream().collect(Collectors.groupingBy(Version::occupation));
     }
 
-    static List<LifeEvent> of(UnitRecords records, House house) {
+    static List<LifeEvent> of(UnitRecords records, Lettings lettings, House house) {
         Timeline timeline = new Timeline(records, house);
         timeline.held(records.unit());
         records.entered()
@@ -55,6 +55,7 @@ final class Timeline {
         records.notes().forEach(timeline::noted);
         records.occupations().forEach(timeline::occupied);
         records.overrides().forEach(timeline::overridden);
+        lettings.shares().forEach(timeline::let);
         // What has one moment was entered in its order; turned round as a whole, the later stays above the earlier.
         timeline.events.sort(Comparator.comparing(LifeEvent::at));
         Collections.reverse(timeline.events);
@@ -210,6 +211,16 @@ final class Timeline {
         return (said.isEmpty() ? "" : ": " + said)
                 + bench.cost().map(cost -> "; cost " + cost).orElse("")
                 + (bench.done() ? "" : " (not finished)");
+    }
+
+    private void let(Lettings.Share share) {
+        events.add(new LifeEvent(
+                share.on().atStartOfDay(house.zone()).toInstant(),
+                true,
+                "let",
+                "on " + share.words() + ": " + share.amount() + (share.settled() ? " earned" : " promised"),
+                Optional.empty(),
+                Optional.of(share.booking())));
     }
 
     private void overridden(HandOver.KeptOverride override) {

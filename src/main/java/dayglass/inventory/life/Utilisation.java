@@ -21,11 +21,11 @@ import java.util.TreeSet;
  * unit was out and on the bench both counts as out. What is a day out is the same for service plans: {@link DaysOut}. The
  * day on which it left for good is none on which it was held.
  *
- * @param held days on which the house had it
+ * @param held the days on which the house had it
  * @param out days out at work
  * @param bench days on the bench
  */
-public record Utilisation(NavigableSet<LocalDate> held, NavigableSet<LocalDate> out, NavigableSet<LocalDate> bench) {
+public record Utilisation(Optional<DateRange> held, NavigableSet<LocalDate> out, NavigableSet<LocalDate> bench) {
     private static final int PERCENT_DECIMALS = 1;
     private static final int HUNDRED = 100;
 
@@ -35,16 +35,14 @@ public record Utilisation(NavigableSet<LocalDate> held, NavigableSet<LocalDate> 
      */
     static Utilisation since(LocalDate from, UnitRecords records, House house, Instant now) {
         LocalDate today = day(now, house.zone());
-        NavigableSet<LocalDate> held = new TreeSet<>();
         LocalDate first = came(records, house).filter(from::isBefore).orElse(from);
         LocalDate last = records.unit()
                 .departure()
                 .map(gone -> gone.on().minusDays(1))
                 .filter(today::isAfter)
                 .orElse(today);
-        if (!last.isBefore(first)) {
-            held.addAll(DateRange.inclusive(first, last).stream().toList());
-        }
+        Optional<DateRange> held =
+                last.isBefore(first) ? Optional.empty() : Optional.of(DateRange.inclusive(first, last));
         NavigableSet<LocalDate> out = new TreeSet<>();
         NavigableSet<LocalDate> bench = new TreeSet<>();
         records.occupations().forEach(each -> {
@@ -57,8 +55,8 @@ public record Utilisation(NavigableSet<LocalDate> held, NavigableSet<LocalDate> 
                         .forEach(bench::add);
             }
         });
-        out.retainAll(held);
-        bench.retainAll(held);
+        out.removeIf(when -> held.filter(range -> range.contains(when)).isEmpty());
+        bench.removeIf(when -> held.filter(range -> range.contains(when)).isEmpty());
         bench.removeAll(out);
         return new Utilisation(held, out, bench);
     }
@@ -79,8 +77,12 @@ public record Utilisation(NavigableSet<LocalDate> held, NavigableSet<LocalDate> 
         return at.atZone(zone).toLocalDate();
     }
 
+    public int daysHeld() {
+        return held.map(DateRange::days).orElse(0);
+    }
+
     public int daysAvailable() {
-        return held.size() - bench.size();
+        return daysHeld() - bench.size();
     }
 
     /** To one decimal, half up; empty where it was never available. */

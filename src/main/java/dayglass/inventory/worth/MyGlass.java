@@ -8,7 +8,10 @@ import dayglass.cost.ownership.OwnSales;
 import dayglass.house.House;
 import dayglass.inventory.LensSet;
 import dayglass.inventory.Unit;
+import dayglass.inventory.life.LettingIncome;
+import dayglass.inventory.life.Lettings;
 import dayglass.inventory.life.UnitArchive;
+import dayglass.inventory.life.UnitRecords;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -17,6 +20,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 
 /** Every unit that the house owns today, and every set that holds one. */
@@ -63,24 +67,24 @@ public final class MyGlass {
                 new SimilarRates(rateCards, suppliers.house().map(Stored::id), today));
         Map<LensModel.Id, List<OwnSales.Sale>> sales = sales(all);
         Map<Unit.Id, UnitWorth> units = new LinkedHashMap<>();
-        boolean recorded = false;
-        for (Stored<Unit.Id, Unit> unit : byTag(all)) {
-            if (owned(unit.facts(), today)) {
-                Optional<LettingIncome.Lettings> lettings = letting.of(unit.id());
-                recorded |= lettings.isPresent();
-                units.put(
-                        unit.id(),
-                        weighing.of(
-                                unit,
-                                archive.of(unit),
-                                lettings.orElse(LettingIncome.Lettings.NONE),
-                                unit.facts()
-                                        .model()
-                                        .map(model -> sales.getOrDefault(model, List.of()))
-                                        .orElse(List.of())));
-            }
+        Optional<Map<Unit.Id, Lettings>> lettings = letting.all();
+        List<Stored<Unit.Id, Unit>> owned =
+                byTag(all).stream().filter(unit -> owned(unit.facts(), today)).toList();
+        Map<Unit.Id, UnitRecords> records = archive.ofUse(owned);
+        for (Stored<Unit.Id, Unit> unit : owned) {
+            units.put(
+                    unit.id(),
+                    weighing.of(
+                            unit,
+                            Objects.requireNonNull(records.get(unit.id())),
+                            lettings.map(of -> of.getOrDefault(unit.id(), Lettings.NONE))
+                                    .orElse(Lettings.NONE),
+                            unit.facts()
+                                    .model()
+                                    .map(model -> sales.getOrDefault(model, List.of()))
+                                    .orElse(List.of())));
         }
-        return new Glass(today, footing, recorded, List.copyOf(units.values()), sets(units));
+        return new Glass(today, footing, lettings.isPresent(), List.copyOf(units.values()), sets(units));
     }
 
     /** What every owned unit that was sold says, where its purchase and its sale are recorded. */

@@ -33,6 +33,13 @@ public record SetWorth(Stored<LensSet.Id, LensSet> set, List<UnitWorth> members,
                 members.stream().flatMap(each -> each.money().earned().stream()).toList());
     }
 
+    /** By currency. */
+    public List<Money> promised() {
+        return MoneySoFar.totals(members.stream()
+                .flatMap(each -> each.money().promised().stream())
+                .toList());
+    }
+
     public int daysOut() {
         return members.stream().mapToInt(each -> each.lastYear().out().size()).sum();
     }

@@ -8,14 +8,14 @@ import dayglass.cost.ownership.OwnSales;
 import dayglass.cost.verdict.JobKind;
 import dayglass.house.House;
 import dayglass.inventory.Unit;
+import dayglass.inventory.life.Lettings;
 import dayglass.inventory.life.MoneySoFar;
-import dayglass.inventory.life.UnitLife;
+import dayglass.inventory.life.UnitFigures;
 import dayglass.inventory.life.UnitRecords;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -23,15 +23,8 @@ import java.util.Optional;
 record Weighing(Footing footing, House house, Instant now, SimilarRates rates) {
     private static final int YEAR_DAYS = 365;
 
-    UnitWorth of(
-            Stored<Unit.Id, Unit> unit,
-            UnitRecords records,
-            LettingIncome.Lettings lettings,
-            List<OwnSales.Sale> salesOfModel) {
-        UnitLife life = UnitLife.of(records, house, now);
-        List<MoneySoFar.Line> earned = new ArrayList<>(life.money().earned());
-        earned.addAll(lettings.income());
-        MoneySoFar money = new MoneySoFar(life.money().cost(), earned);
+    UnitWorth of(Stored<Unit.Id, Unit> unit, UnitRecords records, Lettings lettings, List<OwnSales.Sale> salesOfModel) {
+        UnitFigures life = UnitFigures.of(records, lettings, house, now);
         Optional<ValueToday> value = ValueToday.of(unit.facts(), salesOfModel, footing, today());
         List<JobKind> jobs = OwnUse.within(lastYear(), records, lettings.bookings(), house, now);
         Optional<Money> insured = value.map(known -> insured(unit.facts(), known.today()));
@@ -47,7 +40,7 @@ record Weighing(Footing footing, House house, Instant now, SimilarRates rates) {
                         jobs),
                 footing,
                 terms)));
-        return new UnitWorth(unit, money, life.lastYear(), life.everSince(), value, more, unknown(value, found));
+        return new UnitWorth(unit, life.money(), life.lastYear(), life.everSince(), value, more, unknown(value, found));
     }
 
     private static String unknown(Optional<ValueToday> value, Optional<SimilarRates.Found> found) {
@@ -73,22 +66,22 @@ record Weighing(Footing footing, House house, Instant now, SimilarRates rates) {
     }
 
     /** What the bench took on average a year since the unit came; all of it where that is less than a year ago. */
-    private Money serviceAYear(UnitLife life, Currency currency) {
+    private Money serviceAYear(UnitFigures life, Currency currency) {
         Money sum = Money.zero(currency);
         for (MoneySoFar.Line line : life.benchCost()) {
             if (line.amount().currency().equals(currency)) {
                 sum = sum.plus(line.amount());
             }
         }
-        int days = Math.max(YEAR_DAYS, life.everSince().held().size());
+        int days = Math.max(YEAR_DAYS, life.everSince().daysHeld());
         BigDecimal aYear = sum.major()
                 .multiply(BigDecimal.valueOf(YEAR_DAYS))
                 .divide(BigDecimal.valueOf(days), currency.decimals(), RoundingMode.HALF_UP);
         return Money.of(currency, aYear);
     }
 
-    private Money lettingAYear(LettingIncome.Lettings lettings, Currency currency) {
-        return lettings.income().stream()
+    private Money lettingAYear(Lettings lettings, Currency currency) {
+        return lettings.earned().stream()
                 .filter(line -> line.on().filter(lastYear()::contains).isPresent())
                 .map(MoneySoFar.Line::amount)
                 .filter(amount -> amount.currency().equals(currency))

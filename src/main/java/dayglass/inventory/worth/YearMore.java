@@ -57,14 +57,15 @@ public record YearMore(List<Line> lines, List<RentOrBuy.Rented> rented, List<Str
     static YearMore of(Facts facts, Footing footing, SimilarRates.Found rates) {
         RentOrBuy choice = choice(facts, footing, rates.terms());
         List<Line> lines = new ArrayList<>();
-        for (CashFlow.Line line : choice.owning().presentByFlow()) {
+        CashFlow owning = choice.owning();
+        for (CashFlow.Line line : owning.presentByFlow()) {
             lines.add(new Line(WORDS.getOrDefault(line.flow(), line.flow().words()), line.amount()));
         }
         Money rent = choice.presentCostOfRenting();
         if (rent.signum() != 0) {
             lines.add(new Line("not paid: rent for the same use", rent));
         }
-        Money gain = rent.minus(choice.presentCostOfOwning());
+        Money gain = rent.minus(owning.presentCost());
         Money told = lines.stream().map(Line::amount).reduce(Money.zero(gain.currency()), Money::plus);
         if (!told.equals(gain)) {
             lines.add(new Line("rounding of the lines", gain.minus(told)));

@@ -1,16 +1,19 @@
 package dayglass.storage.desk;
 
 import static dayglass.storage.schema.Tables.RENTAL;
+import static dayglass.storage.schema.Tables.RENTAL_BOOKING;
 
 import dayglass.base.Problem;
 import dayglass.base.Stored;
 import dayglass.desk.quote.Quote;
 import dayglass.desk.rental.Rental;
 import dayglass.desk.rental.Rentals;
+import dayglass.inventory.Unit;
 import dayglass.storage.Database;
 import dayglass.storage.FactsJson;
 import dayglass.storage.VersionedTable;
 import dayglass.storage.schema.tables.records.RentalRecord;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import org.jooq.DSLContext;
@@ -52,6 +55,24 @@ public final class JooqRentals extends VersionedTable<Rental.Id, Rental, RentalR
     public List<Stored<Rental.Id, Rental>> open() {
         return database.reading(sql -> sql.selectFrom(RENTAL)
                 .where(RENTAL.ENDED_AT.isNull())
+                .orderBy(RENTAL.ID)
+                .fetch(row -> stored(sql, row)));
+    }
+
+    @Override
+    public List<Stored<Rental.Id, Rental>> standingSince(Instant since) {
+        return database.reading(sql -> sql.selectFrom(RENTAL)
+                .where(RENTAL.ENDED_AT.isNull().or(RENTAL.ENDED_AT.ge(since.getEpochSecond())))
+                .orderBy(RENTAL.ID)
+                .fetch(row -> stored(sql, row)));
+    }
+
+    @Override
+    public List<Stored<Rental.Id, Rental>> ofUnit(Unit.Id unit) {
+        return database.reading(sql -> sql.selectFrom(RENTAL)
+                .where(RENTAL.ID.in(sql.select(RENTAL_BOOKING.RENTAL_ID)
+                        .from(RENTAL_BOOKING)
+                        .where(RENTAL_BOOKING.UNIT_ID.eq(unit.number()))))
                 .orderBy(RENTAL.ID)
                 .fetch(row -> stored(sql, row)));
     }

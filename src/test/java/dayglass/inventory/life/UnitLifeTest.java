@@ -52,7 +52,7 @@ class UnitLifeTest {
     }
 
     private static List<String> told(UnitRecords records) {
-        return UnitLife.of(records, HOUSE, NOW).timeline().stream()
+        return UnitLife.of(records, Lettings.NONE, HOUSE, NOW).timeline().stream()
                 .map(event -> event.at().atZone(Records.PARIS).toLocalDate() + " " + event.what() + " " + event.words()
                         + event.by().map(person -> " by " + person.number()).orElse(""))
                 .toList();
@@ -165,8 +165,10 @@ class UnitLifeTest {
                                 .benched("2027-03-02T09:00", "2027-03-02T17:00", Money.of("EUR", "80.50"))
                                 .benched("2027-04-02T09:00", "2027-04-02T17:00", Money.of("GBP", "35.00"))
                                 .kept(),
+                        Lettings.NONE,
                         HOUSE,
                         NOW)
+                .figures()
                 .money();
         assertEquals(List.of(Money.of("EUR", "12080.50"), Money.of("GBP", "200.00")), MoneySoFar.totals(money.cost()));
         assertEquals(List.of(), money.earned());

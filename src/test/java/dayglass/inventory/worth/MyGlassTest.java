@@ -23,6 +23,8 @@ import dayglass.inventory.Unit;
 import dayglass.inventory.booking.Occupation;
 import dayglass.inventory.booking.Occupation.BenchWork;
 import dayglass.inventory.booking.Stay;
+import dayglass.inventory.life.LettingIncome;
+import dayglass.inventory.life.Lettings;
 import dayglass.inventory.life.MoneySoFar;
 import dayglass.shelf.LensModelJson;
 import dayglass.support.Served;
@@ -232,11 +234,24 @@ class MyGlassTest {
         try (Rooms rooms = Served.roomsAt(folder, "2027-06-30")) {
             usedUnit(rooms);
             Set<Occupation.Id> all = Set.of(new Occupation.Id(2), new Occupation.Id(3));
-            LettingIncome letting = unit -> Optional.of(new LettingIncome.Lettings(
+            Occupation.Id one = new Occupation.Id(2);
+            Lettings lettings = new Lettings(
                     List.of(
-                            new MoneySoFar.Line(Optional.of(LocalDate.of(2025, 9, 10)), "let", Choices.euros("700")),
-                            new MoneySoFar.Line(Optional.of(LocalDate.of(2027, 3, 5)), "let", Choices.euros("500"))),
-                    all));
+                            new Lettings.Share("rental 1", LocalDate.of(2025, 9, 10), one, Choices.euros("700"), true),
+                            new Lettings.Share("rental 2", LocalDate.of(2027, 3, 5), one, Choices.euros("500"), true),
+                            new Lettings.Share("rental 3", LocalDate.of(2027, 6, 5), one, Choices.euros("90"), false)),
+                    all);
+            LettingIncome letting = new LettingIncome() {
+                @Override
+                public Optional<Map<Unit.Id, Lettings>> all() {
+                    return Optional.of(Map.of(new Unit.Id(1), lettings));
+                }
+
+                @Override
+                public Lettings of(Unit.Id unit) {
+                    return lettings;
+                }
+            };
             MyGlass glass = new MyGlass(
                     rooms.unitArchive(),
                     rooms.sources().suppliers(),
@@ -247,6 +262,9 @@ class MyGlassTest {
             assertEquals(
                     List.of(Choices.euros("1200.00")),
                     MoneySoFar.totals(worth.money().earned()));
+            assertEquals(
+                    List.of(Choices.euros("90.00")),
+                    MoneySoFar.totals(worth.money().promised()));
             YearMore year = worth.yearMore().orElseThrow();
             assertEquals(List.of(), year.rented());
             assertTrue(

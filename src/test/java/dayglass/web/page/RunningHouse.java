@@ -57,9 +57,11 @@ final class RunningHouse implements AutoCloseable {
                                         new Html(rooms.household()))
                                 .route(routes),
                         routes -> new UnitPage(
-                                        rooms.unitArchive(),
-                                        rooms.servicePlans(),
-                                        rooms.household(),
+                                        new UnitPage.Sources(
+                                                rooms.unitArchive(),
+                                                rooms.lettingIncome(),
+                                                rooms.servicePlans(),
+                                                rooms.household()),
                                         new Html(rooms.household()))
                                 .route(routes)));
     }

@@ -1,5 +1,6 @@
 package dayglass.storage.inventory.booking;
 
+import static dayglass.storage.schema.Tables.CONDITION_NOTE;
 import static dayglass.storage.schema.Tables.OCCUPATION;
 
 import dayglass.base.Id;
@@ -20,6 +21,7 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import org.jooq.Condition;
 import org.jooq.DSLContext;
+import org.jooq.Table;
 import org.jooq.exception.DataAccessException;
 import org.jooq.impl.DSL;
 
@@ -31,6 +33,8 @@ public final class JooqOccupations extends VersionedTable<Occupation.Id, Occupat
 
     /** Written out and not bound, or the index of what stands would not be used. */
     private static final Condition STANDS = OCCUPATION.IS_CANCELLED.eq(DSL.inline(0));
+
+    private static final String BOOKING = Occupation.Kind.BOOKING.word();
 
     public JooqOccupations(Database database) {
         super(database, new Shape<>("occupation", OCCUPATION.ID, OCCUPATION.VERSION, Occupation.Id::new));
@@ -121,6 +125,55 @@ public final class JooqOccupations extends VersionedTable<Occupation.Id, Occupat
                         OCCUPATION.FREE_AT.gt(from.getEpochSecond()).or(notBack))
                 .orderBy(OCCUPATION.ID)
                 .fetch(row -> stored(sql, row)));
+    }
+
+    @Override
+    public List<Stored<Occupation.Id, Occupation>> notSeenSince() {
+        dayglass.storage.schema.tables.Occupation other = OCCUPATION.as("other");
+        Table<?> last = DSL.select(other.UNIT_ID, DSL.max(other.CAME_BACK_AT).as("came"))
+                .from(other)
+                .where(other.KIND.eq(BOOKING), other.CAME_BACK_AT.isNotNull())
+                .groupBy(other.UNIT_ID)
+                .asTable("last");
+        return database.reading(sql -> sql.select(OCCUPATION.fields())
+                .from(last.join(OCCUPATION)
+                        .on(
+                                OCCUPATION.UNIT_ID.eq(last.field(other.UNIT_ID)),
+                                OCCUPATION.CAME_BACK_AT.eq(last.field("came", Long.class)),
+                                OCCUPATION.KIND.eq(BOOKING)))
+                .where(noteSince().not(), benchSince(other).not(), isOut(other).not())
+                .orderBy(OCCUPATION.UNIT_ID, OCCUPATION.ID)
+                .fetchInto(OCCUPATION)
+                .map(row -> stored(sql, row)));
+    }
+
+    private static Condition noteSince() {
+        return DSL.exists(DSL.selectOne()
+                .from(CONDITION_NOTE)
+                .where(
+                        CONDITION_NOTE.UNIT_ID.eq(OCCUPATION.UNIT_ID),
+                        CONDITION_NOTE.NOTED_AT.ge(OCCUPATION.CAME_BACK_AT)));
+    }
+
+    private static Condition benchSince(dayglass.storage.schema.tables.Occupation other) {
+        return DSL.exists(DSL.selectOne()
+                .from(other)
+                .where(
+                        other.UNIT_ID.eq(OCCUPATION.UNIT_ID),
+                        other.IS_CANCELLED.eq(DSL.inline(0)),
+                        other.KIND.eq(Occupation.Kind.BENCH.word()),
+                        other.STARTS_AT.ge(OCCUPATION.CAME_BACK_AT),
+                        DSL.condition("json_extract({0}, '$.done') = 1", other.FACTS_JSON)));
+    }
+
+    private static Condition isOut(dayglass.storage.schema.tables.Occupation other) {
+        return DSL.exists(DSL.selectOne()
+                .from(other)
+                .where(
+                        other.UNIT_ID.eq(OCCUPATION.UNIT_ID),
+                        other.IS_CANCELLED.eq(DSL.inline(0)),
+                        other.WENT_OUT_AT.isNotNull(),
+                        other.CAME_BACK_AT.isNull()));
     }
 
     @Override

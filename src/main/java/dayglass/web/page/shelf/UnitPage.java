@@ -7,6 +7,7 @@ import dayglass.house.Person;
 import dayglass.inventory.Unit;
 import dayglass.inventory.booking.Hold;
 import dayglass.inventory.booking.Occupation;
+import dayglass.inventory.life.LettingIncome;
 import dayglass.inventory.life.UnitArchive;
 import dayglass.inventory.life.UnitLife;
 import dayglass.inventory.life.UnitRecords;
@@ -28,14 +29,19 @@ import java.util.Map;
 /** One unit: where it is, what it looks like, what lies ahead, what it cost and earned, and its life. */
 public final class UnitPage {
     private final UnitArchive archive;
+    private final LettingIncome letting;
     private final ServicePlans plans;
     private final Household household;
     private final Html html;
 
-    public UnitPage(UnitArchive archive, ServicePlans plans, Household household, Html html) {
-        this.archive = archive;
-        this.plans = plans;
-        this.household = household;
+    /** Where it lies what a unit went through, and what tells what it earned and when it is due. */
+    public record Sources(UnitArchive archive, LettingIncome letting, ServicePlans plans, Household household) {}
+
+    public UnitPage(Sources sources, Html html) {
+        this.archive = sources.archive();
+        this.letting = sources.letting();
+        this.plans = sources.plans();
+        this.household = sources.household();
         this.html = html;
     }
 
@@ -54,7 +60,7 @@ public final class UnitPage {
 
     private UnitSheet sheet(Stored<Unit.Id, Unit> unit, House house, Instant now) {
         UnitRecords records = archive.of(unit);
-        UnitLife life = UnitLife.of(records, house, now);
+        UnitLife life = UnitLife.of(records, letting.of(unit.id()), house, now);
         ZoneId zone = house.zone();
         LocalDate today = now.atZone(zone).toLocalDate();
         Map<Person.Id, String> names = household.names();
@@ -67,12 +73,14 @@ public final class UnitPage {
                 NotesView.of(unit.id(), records.notes(), household),
                 service(unit.id(), records, house, now),
                 ahead(unit.id(), state, now, zone),
-                UnitSheet.Earnings.of(life.money()),
+                UnitSheet.Earnings.of(life.figures().money()),
                 new UnitSheet.Use(
                         List.of(
-                                UnitSheet.Share.of("in the last 365 days", life.lastYear()),
-                                UnitSheet.Share.of("since it came", life.everSince())),
-                        YearPicture.of(life.lastYear(), today)),
+                                UnitSheet.Share.of(
+                                        "in the last 365 days", life.figures().lastYear()),
+                                UnitSheet.Share.of(
+                                        "since it came", life.figures().everSince())),
+                        YearPicture.of(life.figures().lastYear(), today)),
                 life.timeline().stream()
                         .map(event -> UnitSheet.Event.of(event, names, now, zone))
                         .toList());

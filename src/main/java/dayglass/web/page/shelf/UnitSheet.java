@@ -55,14 +55,27 @@ public record UnitSheet(
     }
 
     /** Each amount with its day, and the sums by currency; a sum is empty where nothing is recorded. */
-    public record Earnings(List<Amount> cost, String costSum, List<Amount> earned, String earnedSum) {
+    public record Earnings(
+            List<Amount> cost,
+            String costSum,
+            List<Amount> earned,
+            String earnedSum,
+            List<Amount> promised,
+            String promisedSum) {
         public Earnings {
+            promised = List.copyOf(promised);
             cost = List.copyOf(cost);
             earned = List.copyOf(earned);
         }
 
         static Earnings of(MoneySoFar money) {
-            return new Earnings(amounts(money.cost()), sum(money.cost()), amounts(money.earned()), sum(money.earned()));
+            return new Earnings(
+                    amounts(money.cost()),
+                    sum(money.cost()),
+                    amounts(money.earned()),
+                    sum(money.earned()),
+                    amounts(money.promised()),
+                    sum(money.promised()));
         }
 
         private static List<Amount> amounts(List<MoneySoFar.Line> lines) {

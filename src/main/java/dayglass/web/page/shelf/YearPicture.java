@@ -1,5 +1,6 @@
 package dayglass.web.page.shelf;
 
+import dayglass.base.DateRange;
 import dayglass.inventory.life.Utilisation;
 import dayglass.web.page.picture.Words;
 import java.time.DayOfWeek;
@@ -48,7 +49,12 @@ public record YearPicture(List<Week> weeks) {
         int month = 0;
         for (int at = 0; at < WEEKS; at++) {
             LocalDate begin = monday.plusWeeks(at);
-            int held = year.held().subSet(begin, begin.plusDays(DAYS)).size();
+            int held = (int) new DateRange(begin, begin.plusDays(DAYS))
+                    .stream()
+                            .filter(day -> year.held()
+                                    .filter(range -> range.contains(day))
+                                    .isPresent())
+                            .count();
             int out = year.out().subSet(begin, begin.plusDays(DAYS)).size();
             int bench = year.bench().subSet(begin, begin.plusDays(DAYS)).size();
             boolean named = begin.getMonthValue() != month;

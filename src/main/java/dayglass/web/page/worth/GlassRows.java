@@ -52,6 +52,12 @@ final class GlassRows {
         if (!worth.money().earned().isEmpty()) {
             parts.add(new Part("Earned so far", lines(worth.money().earned()), ""));
         }
+        if (!worth.money().promised().isEmpty()) {
+            parts.add(new Part(
+                    "Promised by rentals that are not settled",
+                    lines(worth.money().promised()),
+                    "It counts as earned once they are."));
+        }
         parts.add(new Part(
                 "Days out",
                 List.of(
@@ -75,6 +81,7 @@ final class GlassRows {
                         .orElse(""),
                 sums(MoneySoFar.totals(worth.money().cost())),
                 sums(MoneySoFar.totals(worth.money().earned())),
+                sums(MoneySoFar.totals(worth.money().promised())),
                 worth.lastYear().percent().map(percent -> percent + " %").orElse(""),
                 worth.today().map(Words::money).orElse(""),
                 worth.gain().map(GlassRows::signed).orElse(""),
@@ -92,6 +99,7 @@ final class GlassRows {
                 (worth.members().size() == 1 ? "1 unit" : worth.members().size() + " units") + others,
                 sums(worth.cost()),
                 sums(worth.earned()),
+                sums(worth.promised()),
                 available == 0 ? "" : tenths(1_000.0 * worth.daysOut() / available) + " %",
                 worth.today().map(Words::money).orElse(""),
                 worth.gain().map(GlassRows::signed).orElse(""),

@@ -29,6 +29,7 @@ public record GlassView(
             String model,
             String cost,
             String earned,
+            String promised,
             String out,
             String value,
             String gain,

@@ -293,7 +293,7 @@ class BookingPagesTest extends OneServer {
         assertTrue(get("/bookings/" + id).body().contains("back since"));
         String life = get("/shelf/units/" + unit).body();
         assertTrue(life.contains("hours early"), life);
-        assertTrue(life.contains("no letting recorded yet"), life);
+        assertTrue(life.contains("nothing yet"), life);
     }
 
     @Test

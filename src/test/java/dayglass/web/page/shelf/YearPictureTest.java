@@ -7,6 +7,7 @@ import dayglass.base.DateRange;
 import dayglass.inventory.life.Utilisation;
 import java.time.LocalDate;
 import java.util.NavigableSet;
+import java.util.Optional;
 import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 
@@ -21,7 +22,7 @@ class YearPictureTest {
     @Test
     void eachWeekShowsWhatItsDaysWereAndNothingForDaysThatWereNotHeld() {
         Utilisation year = new Utilisation(
-                days(LocalDate.of(2027, 6, 10), TODAY),
+                Optional.of(DateRange.inclusive(LocalDate.of(2027, 6, 10), TODAY)),
                 days(LocalDate.of(2027, 6, 15), LocalDate.of(2027, 6, 22)),
                 days(LocalDate.of(2027, 6, 24), LocalDate.of(2027, 6, 24)));
         YearPicture picture = YearPicture.of(year, TODAY);
@@ -43,7 +44,8 @@ class YearPictureTest {
 
     @Test
     void eachMonthIsNamedOnce() {
-        Utilisation year = new Utilisation(days(TODAY.minusDays(364), TODAY), new TreeSet<>(), new TreeSet<>());
+        Utilisation year = new Utilisation(
+                Optional.of(DateRange.inclusive(TODAY.minusDays(364), TODAY)), new TreeSet<>(), new TreeSet<>());
         long named = YearPicture.of(year, TODAY).weeks().stream()
                 .filter(week -> !week.month().isEmpty())
                 .count();

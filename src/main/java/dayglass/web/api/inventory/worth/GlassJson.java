@@ -39,6 +39,8 @@ final class GlassJson {
                 .put("costSum", amounts(MoneySoFar.totals(worth.money().cost())))
                 .put("earned", lines(worth.money().earned()))
                 .put("earnedSum", amounts(MoneySoFar.totals(worth.money().earned())))
+                .put("promised", lines(worth.money().promised()))
+                .put("promisedSum", amounts(MoneySoFar.totals(worth.money().promised())))
                 .put("lastYear", use(worth.lastYear()))
                 .put("everSince", use(worth.everSince()));
         worth.value().ifPresent(value -> members.put("value", value(value)));
@@ -61,6 +63,7 @@ final class GlassJson {
                 .put("others", worth.others())
                 .put("costSum", amounts(worth.cost()))
                 .put("earnedSum", amounts(worth.earned()))
+                .put("promisedSum", amounts(worth.promised()))
                 .put("daysOut", worth.daysOut())
                 .put("daysAvailable", worth.daysAvailable());
         worth.today().ifPresent(today -> members.put("today", MoneyJson.write(today)));

@@ -71,7 +71,7 @@ class GlassApiTest extends OneServer {
         assertEquals(200, page.status());
         assertTrue(page.text().contains("W-1"), page.text());
         assertTrue(page.text().contains("\u2212865.67"), page.text());
-        assertTrue(page.text().contains("Letting is not recorded yet"), page.text());
+        assertTrue(page.text().contains("No rental is recorded yet"), page.text());
         assertTrue(page.text().contains("Not known: its price or the day it was bought is not recorded."));
         Reply faulty = served.page("/shelf/my-glass?/sellingCostPercent=101");
         assertEquals(422, faulty.status());
