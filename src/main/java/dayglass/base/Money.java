@@ -48,6 +48,15 @@ public record Money(Currency currency, BigInteger minor) implements Comparable<M
         return new Money(currency, minor.multiply(BigInteger.valueOf(factor)));
     }
 
+    /**
+     * The same in another currency, rounded half up to its minor unit (a tie goes away from zero).
+     *
+     * @param rate units of the other currency for one of this
+     */
+    public Money at(BigDecimal rate, Currency other) {
+        return of(other, major().multiply(rate).setScale(other.decimals(), RoundingMode.HALF_UP));
+    }
+
     public int signum() {
         return minor.signum();
     }

@@ -1,7 +1,9 @@
 package dayglass.desk;
 
+import dayglass.base.Currency;
 import dayglass.base.Money;
 import dayglass.base.Percent;
+import dayglass.catalogue.BudgetRate;
 import java.util.List;
 import java.util.Optional;
 
@@ -17,6 +19,7 @@ import java.util.Optional;
  * @param cleaning what cleaning costs, where there is a usual price
  * @param taxes on what is charged beside the rate card
  * @param notices what a cancellation costs as a share of the price, by days of notice; the longest first
+ * @param budgetRates at which suppliers' cards in other currencies are converted, one a currency
  * @param terms what the papers say at their end
  */
 public record DeskRules(
@@ -28,6 +31,7 @@ public record DeskRules(
         Optional<Money> cleaning,
         List<Tax> taxes,
         List<Notice> notices,
+        List<BudgetRate> budgetRates,
         String terms) {
     /** Round figures to begin with; a house sets its own. */
     public static final DeskRules USUAL = new DeskRules(
@@ -39,11 +43,13 @@ public record DeskRules(
             Optional.empty(),
             List.of(),
             List.of(new Notice(7, Percent.ZERO), new Notice(2, Percent.of("50")), new Notice(0, Percent.of("100"))),
+            List.of(),
             "");
 
     public DeskRules {
         taxes = List.copyOf(taxes);
         notices = List.copyOf(notices);
+        budgetRates = List.copyOf(budgetRates);
     }
 
     /** A tax by its code. */
@@ -51,6 +57,13 @@ public record DeskRules(
 
     /** A cancellation at least so many days before the first day of use costs this share. */
     public record Notice(int days, Percent percent) {}
+
+    /** The rate of a currency, where the house has set one. */
+    public Optional<BudgetRate> budgetRate(Currency currency) {
+        return budgetRates.stream()
+                .filter(rate -> rate.currency().equals(currency))
+                .findFirst();
+    }
 
     /** What a cancellation with so many days of notice costs; the whole where no rule reaches so far down. */
     public Percent atNotice(long days) {

@@ -3,7 +3,6 @@ package dayglass.books.entry;
 import dayglass.base.Currency;
 import dayglass.base.Money;
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.time.LocalDate;
 
 /**
@@ -27,6 +26,6 @@ public record Exchange(BigDecimal rate, String source, LocalDate on) {
 
     /** The amount in the base currency, rounded half up to its minor unit (a tie goes away from zero). */
     public Money convert(Money amount, Currency base) {
-        return Money.of(base, amount.major().multiply(rate).setScale(base.decimals(), RoundingMode.HALF_UP));
+        return amount.at(rate, base);
     }
 }

@@ -23,17 +23,11 @@ public final class LeastCost {
      * @return empty where no plan exists or none was found in time
      */
     public static Optional<Best> best(Question question, StopSignal stop) {
-        Resolved resolved = Resolved.of(question);
-        if (!resolved.coverable()) {
-            return Optional.empty();
-        }
-        PlanSearch search = new PlanSearch(resolved);
-        search.begin(stop);
-        search.run(stop, Long.MAX_VALUE);
-        return search.plan()
-                .map(plan -> new Best(
-                        new Money(question.currency(), plan.total()),
-                        new Money(question.currency(), search.bound().min(plan.total()))));
+        return searched(Resolved.of(question), stop, stop)
+                .flatMap(search -> search.plan()
+                        .map(plan -> new Best(
+                                new Money(question.currency(), plan.total()),
+                                new Money(question.currency(), search.bound().min(plan.total())))));
     }
 
     /**
@@ -44,13 +38,20 @@ public final class LeastCost {
      */
     public static Optional<List<Choice.Rent>> periods(Question question, StopSignal stop) {
         Resolved resolved = Resolved.of(question);
+        return searched(resolved, () -> false, stop)
+                .flatMap(PlanSearch::plan)
+                .map(plan -> AnswerBuilder.periods(resolved, plan));
+    }
+
+    /** The search at its end; empty where nothing can cover the question. */
+    private static Optional<PlanSearch> searched(Resolved resolved, StopSignal first, StopSignal cheaper) {
         if (!resolved.coverable()) {
             return Optional.empty();
         }
         PlanSearch search = new PlanSearch(resolved);
-        search.begin(() -> false);
-        search.run(stop, Long.MAX_VALUE);
-        return search.plan().map(plan -> AnswerBuilder.periods(resolved, plan));
+        search.begin(first);
+        search.run(cheaper, Long.MAX_VALUE);
+        return Optional.of(search);
     }
 
     /**

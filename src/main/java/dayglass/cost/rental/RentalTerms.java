@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 
 /**
  * The terms at which something is let, as a rate card states them.
@@ -40,6 +41,20 @@ public record RentalTerms(
     /** The same terms with these blocks alone, and no extra day. */
     public RentalTerms withBlocksOnly(List<Block> some) {
         return new RentalTerms(some, Optional.empty(), dayFactors, longHire, minimumCharge, perTrip, addOns);
+    }
+
+    /** The same terms at other prices. */
+    public RentalTerms withPrices(UnaryOperator<Money> price) {
+        return new RentalTerms(
+                blocks.stream()
+                        .map(block -> new Block(block.days(), price.apply(block.price()), block.startsOn()))
+                        .toList(),
+                extraDay.map(extra -> new ExtraDay(extra.afterDays(), price.apply(extra.price()))),
+                dayFactors,
+                longHire,
+                price.apply(minimumCharge),
+                price.apply(perTrip),
+                addOns);
     }
 
     /**

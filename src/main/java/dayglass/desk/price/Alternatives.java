@@ -6,6 +6,7 @@ import dayglass.cost.Schedule;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * What is worth saying aloud of a price: more days for nothing or for less, a day less that saves much. Each is found by
@@ -14,10 +15,12 @@ import java.util.Optional;
 public final class Alternatives {
     private static final int MOST_MORE_DAYS = 7;
 
-    private final PricePackage pricing;
+    private final PackagePricing pricing;
+    private final PackagePrice price;
 
-    public Alternatives(PricePackage pricing) {
+    private Alternatives(PackagePricing pricing, PackagePrice price) {
         this.pricing = pricing;
+        this.price = price;
     }
 
     /**
@@ -29,37 +32,35 @@ public final class Alternatives {
     public record Alternative(String words, Schedule schedule, Money total) {}
 
     /** Those of a price, the best for the customer first; none where something is missing. */
-    public List<Alternative> of(PackagePrice price) {
+    static List<Alternative> of(PackagePrice price, PackagePricing pricing) {
         if (!price.whole() || price.lines().isEmpty()) {
             return List.of();
         }
-        List<Alternative> found = new ArrayList<>();
-        longer(price).ifPresent(found::add);
-        shorter(price).ifPresent(found::add);
-        return found;
+        Alternatives alternatives = new Alternatives(pricing, price);
+        return Stream.of(alternatives.longer(), alternatives.shorter())
+                .flatMap(Optional::stream)
+                .toList();
     }
 
-    private Optional<Alternative> longer(PackagePrice price) {
+    private Optional<Alternative> longer() {
         Optional<Alternative> best = Optional.empty();
         Money least = price.total();
         for (int more = 1; more <= MOST_MORE_DAYS; more++) {
-            Optional<PackagePrice> other = priced(price, more);
+            Optional<Alternative> other = moved(more);
             if (other.isPresent() && other.get().total().compareTo(least) <= 0) {
                 least = other.get().total();
-                best = Optional.of(alternative(price, other.get(), more));
+                best = other;
             }
         }
         return best;
     }
 
-    private Optional<Alternative> shorter(PackagePrice price) {
-        return priced(price, -1)
-                .filter(other -> other.total().compareTo(price.total()) < 0)
-                .map(other -> alternative(price, other, -1));
+    private Optional<Alternative> shorter() {
+        return moved(-1).filter(other -> other.total().compareTo(price.total()) < 0);
     }
 
     /** The package with its last span so many days longer; empty where that cannot be had whole. */
-    private Optional<PackagePrice> priced(PackagePrice price, int more) {
+    private Optional<Alternative> moved(int more) {
         List<Schedule.Span> spans = new ArrayList<>(price.asked().schedule().spans());
         Schedule.Span last = spans.remove(spans.size() - 1);
         DateRange dates = last.dates();
@@ -67,23 +68,24 @@ public final class Alternatives {
             return Optional.empty();
         }
         spans.add(new Schedule.Span(new DateRange(dates.from(), dates.until().plusDays(more)), last.use()));
-        return pricing.price(price.asked().on(new Schedule(spans)))
-                .<Optional<PackagePrice>>fold(Optional::of, problem -> Optional.empty())
-                .filter(PackagePrice::whole);
+        Schedule schedule = new Schedule(spans);
+        PackagePricing.Laid laid = pricing.on(price.asked().on(schedule));
+        Money total = laid.lines().stream().map(PricedLine::total).reduce(Money.zero(price.currency()), Money::plus);
+        return laid.whole()
+                ? Optional.of(new Alternative(words(schedule, total, more), schedule, total))
+                : Optional.empty();
     }
 
-    private static Alternative alternative(PackagePrice price, PackagePrice other, int more) {
-        Money difference = price.total().minus(other.total());
+    private String words(Schedule other, Money total, int more) {
+        Money difference = price.total().minus(total);
         String days = Math.abs(more) == 1 ? "one day" : Math.abs(more) + " days";
-        String words;
         if (more < 0) {
-            words = "Bring it back " + days + " earlier and save " + difference + ".";
-        } else if (difference.signum() == 0) {
-            words = "Keep it " + days + " longer for nothing.";
-        } else {
-            words = other.asked().schedule().days() + " days cost less than these "
-                    + price.asked().schedule().days() + ": keep it " + days + " longer and save " + difference + ".";
+            return "Bring it back " + days + " earlier and save " + difference + ".";
         }
-        return new Alternative(words, other.asked().schedule(), other.total());
+        return difference.signum() == 0
+                ? "Keep it " + days + " longer for nothing."
+                : other.days() + " days cost less than these "
+                        + price.asked().schedule().days() + ": keep it " + days + " longer and save " + difference
+                        + ".";
     }
 }

@@ -84,7 +84,18 @@ final class Charging {
                 total,
                 lateDay(offer.rate(), period.dates()),
                 offer.rate(),
-                Optional.of(new PricedLine.RentedIn(period.supplier(), cost)));
+                Optional.of(new PricedLine.RentedIn(
+                        period.supplier(), cost, offer.foreign().map(foreign -> before(foreign, period.dates())))));
+    }
+
+    /** The same days by the prices as the card has them. */
+    private PricedLine.Foreign before(Offer.Foreign foreign, DateRange dates) {
+        Schedule schedule = asked.schedule();
+        Money cost = new PeriodPricing(foreign.rate().terms(), schedule)
+                .charge(schedule.dayOf(dates.from()), schedule.dayOf(dates.until()) - 1)
+                .orElseThrow()
+                .total();
+        return new PricedLine.Foreign(cost, foreign.at().rate());
     }
 
     private static Money hire(RentalCharge charge) {

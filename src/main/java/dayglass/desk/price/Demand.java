@@ -18,6 +18,11 @@ record Demand(String slot, int line, String label, Set<LensModel.Id> models, Opt
         models = Set.copyOf(models);
     }
 
+    /** The same, wanted so many times. */
+    Demand times(int wanted) {
+        return new Demand(slot, line, label, models, unit, wanted);
+    }
+
     boolean servedBy(Unit.Id id, Optional<LensModel.Id> model) {
         return unit.map(id::equals)
                 .orElseGet(() -> model.filter(models::contains).isPresent());

@@ -3,47 +3,32 @@ package dayglass.desk.price;
 import dayglass.catalogue.LensModel;
 import dayglass.inventory.LensSet;
 import dayglass.inventory.Unit;
-import dayglass.inventory.booking.Availability;
-import dayglass.inventory.booking.Stay;
 import dayglass.inventory.booking.UnitState;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 
 /** The units that are free through the whole time of a package. */
 final class FreeUnits {
-    /** Above so many models one look at the whole shelf is quicker than a look for each. */
-    private static final int MOST_LOOKS = 12;
-
     private final Map<Unit.Id, UnitState> free = new LinkedHashMap<>();
+    private final Map<LensModel.Id, List<UnitState>> byModel = new HashMap<>();
 
-    /**
-     * Looks.
-     *
-     * @param models whose units may serve
-     * @param others units that may serve by themselves
-     */
-    FreeUnits(Availability availability, Stay stay, Set<LensModel.Id> models, Collection<Unit.Id> others) {
-        List<Availability.OfUnit> found = new ArrayList<>();
-        if (others.isEmpty() && models.size() <= MOST_LOOKS) {
-            models.forEach(model ->
-                    found.addAll(availability.during(stay, Optional.of(model)).units()));
-        } else {
-            found.addAll(availability.during(stay, Optional.empty()).units());
-        }
+    FreeUnits(List<UnitState> found) {
         // Loose units of the better condition go first, so that sets stay whole.
         found.stream()
-                .filter(Availability.OfUnit::free)
-                .map(Availability.OfUnit::unit)
                 .sorted(Comparator.comparing((UnitState unit) -> unit.set().isPresent())
                         .thenComparing(UnitState::worstFinding)
                         .thenComparing(UnitState::tag))
-                .forEach(unit -> free.put(unit.unit(), unit));
+                .forEach(unit -> {
+                    free.put(unit.unit(), unit);
+                    unit.model()
+                            .ifPresent(model -> byModel.computeIfAbsent(model, each -> new ArrayList<>())
+                                    .add(unit));
+                });
     }
 
     Optional<UnitState> unit(Unit.Id id) {
@@ -51,9 +36,7 @@ final class FreeUnits {
     }
 
     List<UnitState> ofModel(LensModel.Id model) {
-        return free.values().stream()
-                .filter(unit -> unit.model().equals(Optional.of(model)))
-                .toList();
+        return byModel.getOrDefault(model, List.of());
     }
 
     boolean whole(LensSet set) {

@@ -1,12 +1,10 @@
 package dayglass.desk.price;
 
-import dayglass.base.Stored;
 import dayglass.catalogue.LensModel;
 import dayglass.catalogue.Lets;
 import dayglass.catalogue.Rate;
 import dayglass.cost.plan.Question;
 import dayglass.inventory.LensSet;
-import dayglass.inventory.Shelf;
 import dayglass.inventory.Unit;
 import dayglass.inventory.booking.UnitState;
 import java.util.ArrayList;
@@ -18,17 +16,18 @@ import java.util.Optional;
 
 /** What the shelf can supply at the house's rates: units of models, units by themselves, and whole sets. */
 final class HouseOffers {
-    private final Shelf shelf;
+    private final Serving serving;
     private final FreeUnits free;
-    private final List<Demand> demands;
     private final boolean insured;
+    private final boolean byUnit;
     private final Map<String, Offer> offers = new LinkedHashMap<>();
 
-    HouseOffers(Shelf shelf, FreeUnits free, List<Demand> demands, boolean insured) {
-        this.shelf = shelf;
+    /** @param byUnit each unit of a model is offered by itself, not any of so many: slower, and always to be picked */
+    HouseOffers(Serving serving, FreeUnits free, boolean insured, boolean byUnit) {
+        this.serving = serving;
         this.free = free;
-        this.demands = demands;
         this.insured = insured;
+        this.byUnit = byUnit;
     }
 
     /** The offers that some rates make, by the id of their options. */
@@ -41,13 +40,10 @@ final class HouseOffers {
 
     private void add(Rate rate, Lets lets, String house) {
         if (lets.kind() == Lets.Kind.SET) {
-            shelf.sets()
-                    .find(new LensSet.Id(lets.number()))
-                    .filter(set -> free.whole(set.facts()))
-                    .ifPresent(set -> whole(rate, set, house));
+            serving.set(new LensSet.Id(lets.number())).filter(free::whole).ifPresent(set -> whole(rate, set, house));
             return;
         }
-        for (Demand demand : demands) {
+        for (Demand demand : serving.demands()) {
             if (lets.kind() == Lets.Kind.UNIT) {
                 free.unit(new Unit.Id(lets.number()))
                         .filter(unit -> demand.servedBy(unit.unit(), unit.model()))
@@ -60,7 +56,7 @@ final class HouseOffers {
 
     private void ofModel(Rate rate, Demand demand, LensModel.Id model, String house) {
         List<UnitState> units = free.ofModel(model);
-        if (demand.unit().isPresent()) {
+        if (byUnit || demand.unit().isPresent()) {
             units.stream()
                     .filter(unit -> demand.servedBy(unit.unit(), unit.model()))
                     .forEach(unit -> single(rate, demand, unit, house));
@@ -76,8 +72,8 @@ final class HouseOffers {
                             Offer.terms(rate, insured),
                             rate.available(),
                             Map.of(FreeUnits.ofModelThing(model), 1)),
-                    List.of(),
-                    Optional.of(model));
+                    serving.name(model).orElse(demand.label()),
+                    List.of());
         }
     }
 
@@ -93,18 +89,21 @@ final class HouseOffers {
                         Offer.terms(rate, insured),
                         rate.available(),
                         FreeUnits.draws(unit)),
-                List.of(unit.unit()),
-                Optional.empty());
+                unit.model()
+                        .flatMap(serving::name)
+                        .map(name -> name + " (" + unit.tag() + ")")
+                        .orElse(unit.tag()),
+                List.of(unit.unit()));
     }
 
     /** A member serves the first demand, those for it alone before others, that still has room for it. */
-    private void whole(Rate rate, Stored<LensSet.Id, LensSet> set, String house) {
+    private void whole(Rate rate, LensSet set, String house) {
         Map<String, Integer> covers = new LinkedHashMap<>();
         Map<String, Integer> draws = new HashMap<>();
         Optional<Demand> first = Optional.empty();
-        List<Demand> byPlace = new ArrayList<>(demands);
+        List<Demand> byPlace = new ArrayList<>(serving.demands());
         byPlace.sort(java.util.Comparator.comparing(demand -> demand.unit().isEmpty()));
-        for (Unit.Id member : set.facts().members()) {
+        for (Unit.Id member : set.members()) {
             UnitState unit = free.unit(member).orElseThrow();
             FreeUnits.draws(unit).forEach((thing, count) -> draws.merge(thing, count, Integer::sum));
             Optional<Demand> served = byPlace.stream()
@@ -119,34 +118,11 @@ final class HouseOffers {
                 demand,
                 new Question.Rental(
                         rate.code() + ", set", house, covers, 1, Offer.terms(rate, insured), rate.available(), draws),
-                set.facts().members(),
-                Optional.empty()));
+                set.name(),
+                set.members()));
     }
 
-    private void put(
-            Rate rate, Demand demand, Question.Rental option, List<Unit.Id> units, Optional<LensModel.Id> model) {
-        offers.put(option.id(), new Offer(option, rate, demand, what(rate, demand, units), units, model));
-    }
-
-    private String what(Rate rate, Demand demand, List<Unit.Id> units) {
-        Lets lets = rate.lets().orElseThrow();
-        if (lets.kind() == Lets.Kind.SET) {
-            return shelf.sets()
-                    .find(new LensSet.Id(lets.number()))
-                    .orElseThrow()
-                    .facts()
-                    .name();
-        }
-        if (lets.kind() == Lets.Kind.MODEL && units.isEmpty()) {
-            return shelf.modelNames().getOrDefault(new LensModel.Id(lets.number()), demand.label());
-        }
-        return shelf.units().find(units.get(0)).map(unit -> named(unit.facts())).orElse(demand.label());
-    }
-
-    private String named(Unit unit) {
-        return unit.model()
-                .flatMap(model -> shelf.models().find(model))
-                .map(model -> model.facts().maker() + " " + model.facts().name() + " (" + unit.tag() + ")")
-                .orElse(unit.tag());
+    private void put(Rate rate, Demand demand, Question.Rental option, String what, List<Unit.Id> units) {
+        offers.put(option.id(), new Offer(option, rate, demand, what, units, Optional.empty()));
     }
 }

@@ -1,5 +1,6 @@
 package dayglass.desk.price;
 
+import dayglass.catalogue.BudgetRate;
 import dayglass.catalogue.LensModel;
 import dayglass.catalogue.Mark;
 import dayglass.catalogue.Rate;
@@ -16,18 +17,21 @@ import java.util.Set;
  *
  * @param demand the first that it serves
  * @param what as people say it
- * @param units the very units that go, where they are fixed; empty for any of the demand's models
- * @param model the model that a unit is picked from, where none is fixed
+ * @param foreign the rate as the card has it and how it was converted, where the card is in another currency
+ * @param units the very units that go, where they are fixed; empty for any of the model that the rate lets
  */
 record Offer(
-        Question.Rental option,
-        Rate rate,
-        Demand demand,
-        String what,
-        List<Unit.Id> units,
-        Optional<LensModel.Id> model) {
+        Question.Rental option, Rate rate, Demand demand, String what, List<Unit.Id> units, Optional<Foreign> foreign) {
+    /** A line of a card in another currency. */
+    record Foreign(Rate rate, BudgetRate at) {}
+
     Offer {
         units = List.copyOf(units);
+    }
+
+    /** The model that a unit is picked from, where none is fixed. */
+    LensModel.Id model() {
+        return new LensModel.Id(rate.lets().orElseThrow().number());
     }
 
     /** The terms without what a customer with proof of insurance does not pay. */

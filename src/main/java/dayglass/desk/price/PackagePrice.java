@@ -36,8 +36,9 @@ public record PackagePrice(
      * So many of what a line asks for are missing.
      *
      * @param rentedIn a supplier's card has it, so that it stands among the lines
+     * @param remedy what would mend it, in a sentence; empty where nothing is known
      */
-    public record Missing(int line, String what, DateRange dates, boolean rentedIn) {}
+    public record Missing(int line, String what, DateRange dates, boolean rentedIn, String remedy) {}
 
     public Money total() {
         return sum(PricedLine::total);

@@ -22,8 +22,11 @@ final class Picking {
     /** A period and the offer that it is held by. */
     record Period(Offer offer, DateRange dates) {}
 
-    /** The units of each period, in the order of the periods. */
-    List<List<Unit.Id>> pick(List<Period> periods) {
+    /**
+     * The units of each period, in the order of the periods; empty where no unit of a model is free for the whole of a
+     * period, though on each of its days one is.
+     */
+    Optional<List<List<Unit.Id>>> pick(List<Period> periods) {
         List<List<Unit.Id>> picked = new ArrayList<>();
         List<Integer> open = new ArrayList<>();
         for (int place = 0; place < periods.size(); place++) {
@@ -37,10 +40,7 @@ final class Picking {
         open.sort(Comparator.comparing(
                         (Integer place) -> periods.get(place).dates().from())
                 .thenComparing(place -> -periods.get(place).dates().days()));
-        if (!place(periods, open, picked)) {
-            throw new IllegalStateException("the engine promised more units than there are");
-        }
-        return List.copyOf(picked);
+        return place(periods, open, picked) ? Optional.of(List.copyOf(picked)) : Optional.empty();
     }
 
     /** Units that are fixed to other days may forbid the first choice, so it is taken back where it leads nowhere. */
@@ -49,7 +49,7 @@ final class Picking {
             return true;
         }
         Period period = periods.get(open.get(0));
-        for (UnitState unit : free.ofModel(period.offer().model().orElseThrow())) {
+        for (UnitState unit : free.ofModel(period.offer().model())) {
             if (isFree(unit.unit(), period.dates())) {
                 take(unit.unit(), period.dates());
                 picked.set(open.get(0), List.of(unit.unit()));

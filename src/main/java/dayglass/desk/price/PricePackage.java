@@ -8,16 +8,15 @@ import dayglass.base.Outcome;
 import dayglass.base.Percent;
 import dayglass.base.Problem;
 import dayglass.base.Stored;
-import dayglass.catalogue.LensModel;
 import dayglass.catalogue.Rate;
+import dayglass.catalogue.RateCard;
 import dayglass.catalogue.RateCards;
 import dayglass.catalogue.Supplier;
 import dayglass.catalogue.Suppliers;
-import dayglass.cost.Schedule;
-import dayglass.cost.plan.Choice;
-import dayglass.cost.plan.Question;
 import dayglass.cost.plan.StopSignal;
+import dayglass.desk.DeskRules;
 import dayglass.desk.KeptRules;
+import dayglass.desk.price.Alternatives.Alternative;
 import dayglass.house.House;
 import dayglass.inventory.Shelf;
 import dayglass.inventory.Unit;
@@ -27,7 +26,8 @@ import dayglass.inventory.booking.Whereabouts;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -58,7 +58,7 @@ public final class PricePackage {
 
     /** The day as the house's clock has it. */
     public LocalDate today() {
-        return LocalDate.ofInstant(whereabouts.clock().instant(), house().zone());
+        return today(house());
     }
 
     /** For how long glass is away that is used on such days. */
@@ -66,107 +66,82 @@ public final class PricePackage {
         return FreeDays.use(days.from(), days.lastDay(), house());
     }
 
+    private LocalDate today(House house) {
+        return LocalDate.ofInstant(whereabouts.clock().instant(), house.zone());
+    }
+
+    /** A price with what is worth saying of it. */
+    public record Said(PackagePrice price, List<Alternative> alternatives) {}
+
     /**
      * Prices.
      *
      * @return refused where a line names nothing on the shelf, the days are over, or the house has no rates in force
      */
     public Outcome<PackagePrice> price(PackageAsked asked) {
-        LocalDate today = today();
+        return pricing(asked).map(pricing -> valued(asked, pricing.on(asked)));
+    }
+
+    /** The same with its alternatives, which are priced by what was read for the price. */
+    public Outcome<Said> withAlternatives(PackageAsked asked) {
+        return pricing(asked).map(pricing -> {
+            PackagePrice price = valued(asked, pricing.on(asked));
+            return new Said(price, Alternatives.of(price, pricing));
+        });
+    }
+
+    private Outcome<PackagePricing> pricing(PackageAsked asked) {
+        House house = house();
+        LocalDate today = today(house);
         if (asked.schedule().horizon().from().isBefore(today)) {
             return Outcome.refused(Problem.faulty(
                     List.of(new Fault("/dates", "begins before today: a package is priced for days to come"))));
         }
-        return houseRates(today)
-                .then(rates -> Demands.of(asked, shelf).map(demands -> priced(asked, demands, rates, today)));
+        return Demands.of(asked, shelf).then(demands -> {
+            Serving serving = Serving.of(demands, shelf);
+            return basis(house, today, serving)
+                    .map(basis -> new PackagePricing(basis, whereabouts.availability(), stop()));
+        });
     }
 
     private House house() {
         return whereabouts.settings().now().facts();
     }
 
-    private Outcome<List<Rate>> houseRates(LocalDate today) {
-        Optional<Stored<Supplier.Id, Supplier>> us = cards.suppliers().house();
-        List<Rate> rates = us.map(house -> rates(house.id(), today)).orElse(List.of()).stream()
-                .filter(rate -> rate.lets().isPresent())
-                .toList();
-        return rates.isEmpty()
-                ? Outcome.refused(
-                        Problem.Code.CANNOT_BE_DONE,
-                        "The house has no rates in " + house().currency() + " in force on " + today
-                                + ": give it a rate card whose rates say which model, set or unit they are for.")
-                : Outcome.done(rates);
-    }
-
-    /** The rates of a supplier's cards in force, in the house's currency: others cannot be added up with them. */
-    private List<Rate> rates(Supplier.Id supplier, LocalDate today) {
-        return cards.rateCards().inForce(supplier, today).stream()
-                .filter(card -> card.facts().currency().equals(house().currency()))
-                .flatMap(card -> card.facts().rates().stream())
-                .toList();
-    }
-
-    private PackagePrice priced(PackageAsked asked, List<Demand> demands, List<Rate> rates, LocalDate today) {
-        House house = house();
-        DateRange days = asked.schedule().horizon();
-        Set<LensModel.Id> models =
-                demands.stream().flatMap(demand -> demand.models().stream()).collect(Collectors.toSet());
-        List<Unit.Id> exact =
-                demands.stream().flatMap(demand -> demand.unit().stream()).toList();
-        FreeUnits free = new FreeUnits(whereabouts.availability(), stay(days), withSets(models, rates), exact);
-        Map<String, Offer> offers = new HouseOffers(shelf, free, demands, asked.insured()).of(rates, house.name());
-        Packing packing = new Packing(asked.schedule(), house.currency());
-        List<Choice.Rent> chosen =
-                packing.least(needs(demands, asked.schedule()), demands, offers, free.stock(), stop());
-        Charging charging = new Charging(asked, cards.rules().now().facts());
-        List<Picking.Period> held = new ArrayList<>();
-        List<Choice.Rent> kept = new ArrayList<>();
-        List<Choice.Rent> missing = new ArrayList<>();
-        for (Choice.Rent period : chosen) {
-            Optional<Offer> offer = Optional.ofNullable(offers.get(period.option()));
-            if (offer.isPresent()) {
-                held.add(new Picking.Period(offer.get(), period.dates()));
-                kept.add(period);
-            } else {
-                missing.add(period);
+    /** Of the house's own cards those in its currency, of suppliers' all. */
+    private Outcome<PackagePricing.Basis> basis(House house, LocalDate today, Serving serving) {
+        Map<Supplier.Id, Supplier> suppliers = new HashMap<>();
+        cards.suppliers()
+                .list(Optional.empty(), Integer.MAX_VALUE)
+                .forEach(each -> suppliers.put(each.id(), each.facts()));
+        List<Rate> own = new ArrayList<>();
+        List<SupplierOffers.Theirs> theirs = new ArrayList<>();
+        for (Stored<RateCard.Id, RateCard> card : cards.rateCards().inForce(today, serving.things())) {
+            Supplier supplier =
+                    Objects.requireNonNull(suppliers.get(card.facts().supplier()));
+            Currency currency = card.facts().currency();
+            if (!supplier.house()) {
+                card.facts().rates().forEach(rate -> theirs.add(new SupplierOffers.Theirs(supplier, currency, rate)));
+            } else if (currency.equals(house.currency())) {
+                own.addAll(card.facts().rates());
             }
         }
-        List<List<Unit.Id>> picked = new Picking(free).pick(held);
-        List<PricedLine> lines = new ArrayList<>();
-        for (int at = 0; at < kept.size(); at++) {
-            lines.add(charging.own(held.get(at).offer(), kept.get(at), picked.get(at)));
-        }
-        List<PackagePrice.Missing> shorts = rentIn(asked, demands, missing, charging, lines);
-        lines.sort(java.util.Comparator.comparingInt(PricedLine::line)
-                .thenComparing(line -> line.dates().from()));
-        return valued(asked, house.currency(), today, lines, shorts);
+        DeskRules rules = cards.rules().now().facts();
+        return own.isEmpty() && !houseLets(house, today)
+                ? Outcome.refused(
+                        Problem.Code.CANNOT_BE_DONE,
+                        "The house has no rates in " + house.currency() + " in force on " + today
+                                + ": give it a rate card whose rates say which model, set or unit they are for.")
+                : Outcome.done(new PackagePricing.Basis(
+                        house, rules, own, serving, new SupplierOffers(theirs, serving, house.currency(), rules)));
     }
 
-    /** Sets may bring models that nobody asked for; whether they are free decides whether the set is. */
-    private Set<LensModel.Id> withSets(Set<LensModel.Id> models, List<Rate> rates) {
-        Set<LensModel.Id> all = new java.util.HashSet<>(models);
-        for (Rate rate : rates) {
-            rate.lets()
-                    .filter(lets -> lets.kind() == dayglass.catalogue.Lets.Kind.SET)
-                    .flatMap(lets -> shelf.sets().find(new dayglass.inventory.LensSet.Id(lets.number())))
-                    .ifPresent(set -> {
-                        Set<LensModel.Id> members = set.facts().members().stream()
-                                .flatMap(unit -> shelf.units().find(unit).orElseThrow().facts().model().stream())
-                                .collect(Collectors.toSet());
-                        if (members.stream().anyMatch(models::contains)) {
-                            all.addAll(members);
-                        }
-                    });
-        }
-        return all;
-    }
-
-    static List<Question.Need> needs(List<Demand> demands, Schedule schedule) {
-        List<DateRange> used =
-                schedule.spans().stream().map(Schedule.Span::dates).toList();
-        return demands.stream()
-                .map(demand -> new Question.Need(demand.slot(), demand.count(), Set.of(), used))
-                .toList();
+    /** Whether the house has a rate for anything at all. */
+    private boolean houseLets(House house, LocalDate today) {
+        return cards.suppliers().house().map(us -> cards.rateCards().inForce(us.id(), today)).orElse(List.of()).stream()
+                .filter(card -> card.facts().currency().equals(house.currency()))
+                .flatMap(card -> card.facts().rates().stream())
+                .anyMatch(rate -> rate.lets().isPresent());
     }
 
     private StopSignal stop() {
@@ -174,60 +149,14 @@ public final class PricePackage {
         return () -> !whereabouts.clock().instant().isBefore(deadline);
     }
 
-    /** Adds a line for each missing period that a supplier can serve, and says of all what is missing. */
-    private List<PackagePrice.Missing> rentIn(
-            PackageAsked asked,
-            List<Demand> demands,
-            List<Choice.Rent> missing,
-            Charging charging,
-            List<PricedLine> lines) {
-        List<PackagePrice.Missing> shorts = new ArrayList<>();
-        Map<String, Demand> bySlot = demands.stream().collect(Collectors.toMap(Demand::slot, demand -> demand));
-        SupplierOffers suppliers = supplierOffers(demands);
-        for (Choice.Rent period : missing) {
-            Demand demand = Objects.requireNonNull(bySlot.get(Packing.slotOf(period.option())));
-            Schedule during = Packing.during(asked.schedule(), period.dates());
-            Packing packing = new Packing(during, house().currency());
-            Map<String, Offer> offers = suppliers.of(demand);
-            List<Choice.Rent> chosen =
-                    packing.least(needs(List.of(one(demand)), during), List.of(one(demand)), offers, Map.of(), stop());
-            for (Choice.Rent each : chosen) {
-                Optional<Offer> offer = Optional.ofNullable(offers.get(each.option()));
-                shorts.add(new PackagePrice.Missing(demand.line(), demand.label(), each.dates(), offer.isPresent()));
-                offer.ifPresent(from -> lines.add(charging.rentedIn(from, each)));
-            }
-        }
-        return shorts;
-    }
-
-    private static Demand one(Demand demand) {
-        return new Demand(demand.slot(), demand.line(), demand.label(), demand.models(), demand.unit(), 1);
-    }
-
-    private SupplierOffers supplierOffers(List<Demand> demands) {
-        LocalDate today = today();
-        Map<String, List<Rate>> rates = new LinkedHashMap<>();
-        if (!demands.isEmpty()) {
-            for (Stored<Supplier.Id, Supplier> supplier : cards.suppliers().list(Optional.empty(), Integer.MAX_VALUE)) {
-                if (!supplier.facts().house()) {
-                    rates.put(supplier.facts().name(), rates(supplier.id(), today));
-                }
-            }
-        }
-        return new SupplierOffers(rates, shelf.modelNames());
-    }
-
-    private PackagePrice valued(
-            PackageAsked asked,
-            Currency currency,
-            LocalDate today,
-            List<PricedLine> lines,
-            List<PackagePrice.Missing> shorts) {
+    private PackagePrice valued(PackageAsked asked, PackagePricing.Laid laid) {
+        House house = house();
+        Currency currency = house.currency();
         Money value = Money.zero(currency);
         List<String> without = new ArrayList<>();
-        Set<Unit.Id> units = lines.stream()
+        Set<Unit.Id> units = laid.lines().stream()
                 .flatMap(line -> line.units().stream())
-                .collect(Collectors.toCollection(java.util.LinkedHashSet::new));
+                .collect(Collectors.toCollection(LinkedHashSet::new));
         for (Unit.Id id : units) {
             Unit unit = shelf.units().find(id).orElseThrow().facts();
             Optional<Money> one = unit.value()
@@ -238,7 +167,7 @@ public final class PricePackage {
                 without.add(unit.tag());
             }
         }
-        return new PackagePrice(asked, currency, today, lines, shorts, value, without);
+        return new PackagePrice(asked, currency, today(house), laid.lines(), laid.shorts(), value, without);
     }
 
     /** A discount beyond what the rules allow, for the refusal of anybody but an owner. */

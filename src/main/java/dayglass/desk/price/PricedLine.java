@@ -6,6 +6,7 @@ import dayglass.base.Percent;
 import dayglass.catalogue.Mark;
 import dayglass.catalogue.Rate;
 import dayglass.inventory.Unit;
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 
@@ -48,8 +49,17 @@ public record PricedLine(
      * Where it comes from.
      *
      * @param cost what the supplier charges, everything included
+     * @param foreign the same by a card in another currency, where it is one
      */
-    public record RentedIn(String supplier, Money cost) {}
+    public record RentedIn(String supplier, Money cost, Optional<Foreign> foreign) {}
+
+    /**
+     * A cost before its conversion.
+     *
+     * @param cost by the prices as the card has them
+     * @param rate the budget rate at which each of them was converted
+     */
+    public record Foreign(Money cost, BigDecimal rate) {}
 
     /** What the house keeps of what is rented in, before taxes: hire less discount and cost. */
     public Optional<Money> margin() {

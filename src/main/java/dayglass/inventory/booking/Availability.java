@@ -15,6 +15,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** Which units and which whole sets are free from one moment to another, and when the others next would be. */
 public final class Availability {
@@ -91,6 +92,16 @@ public final class Availability {
                                 .map(until -> NextFree.from(stay, ahead.getOrDefault(state.unit(), List.of())))))
                 .toList();
         return new Answer(stay, answers, model.isPresent() ? List.of() : sets(answers, ahead, stay));
+    }
+
+    /** Of some units and those of some models: the free ones alone, without looking when the others would be. */
+    public List<UnitState> free(Stay stay, Set<LensModel.Id> models, Set<Unit.Id> wanted) {
+        House house = settings.now().facts();
+        Instant now = clock.instant();
+        return units.during(stay, models, wanted).stream()
+                .filter(state -> state.busyUntil().isEmpty()
+                        && Promise.obstacles(state, stay, house, now).isEmpty())
+                .toList();
     }
 
     /** What lies ahead of the units that are occupied. */

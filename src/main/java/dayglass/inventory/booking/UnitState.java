@@ -9,6 +9,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * What decides whether a unit can be promised for a stay.
@@ -43,6 +44,9 @@ public record UnitState(
     public interface Source {
         /** Every unit that has not left for good, by tag; those of one model where one is named. */
         List<UnitState> during(Stay stay, Optional<LensModel.Id> model);
+
+        /** Of every unit that has not left for good: those named and those of some models, by tag. */
+        List<UnitState> during(Stay stay, Set<LensModel.Id> models, Set<Unit.Id> units);
 
         /** One unit. */
         Optional<UnitState> of(Unit.Id unit, Stay stay);

@@ -1,7 +1,9 @@
 package dayglass.shelf.desk;
 
+import dayglass.base.Currency;
 import dayglass.base.Money;
 import dayglass.base.Percent;
+import dayglass.catalogue.BudgetRate;
 import dayglass.desk.DeskRules;
 import dayglass.desk.DeskRules.Notice;
 import dayglass.desk.DeskRules.Tax;
@@ -13,6 +15,7 @@ import dayglass.wire.Part;
 import dayglass.wire.Read;
 import dayglass.wire.Reader;
 import dayglass.wire.Readers;
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 
@@ -38,6 +41,7 @@ public final class DeskRulesJson {
         Read<Optional<Money>> cleaning = fields.optional("cleaning", MoneyJson.money());
         Read<List<Tax>> taxes = fields.optional("taxes", taxes(), USUAL.taxes());
         Read<List<Notice>> notices = fields.optional("notices", notices(), USUAL.notices());
+        Read<List<BudgetRate>> rates = fields.optional("budgetRates", budgetRates(), USUAL.budgetRates());
         Read<String> terms = fields.optional("terms", Readers.prose(LONGEST_TERMS), "");
         return fields.build(() -> new DeskRules(
                 markUp.get(),
@@ -48,6 +52,7 @@ public final class DeskRulesJson {
                 cleaning.get(),
                 taxes.get(),
                 notices.get(),
+                rates.get(),
                 terms.get()));
     }
 
@@ -73,6 +78,16 @@ public final class DeskRulesJson {
             return Read.good(new Part<>(fields.place(), days, read));
         });
         return distinct(notice, "an earlier notice has as many days");
+    }
+
+    private static Reader<List<BudgetRate>> budgetRates() {
+        Reader<Part<String, BudgetRate>> rate = Fields.object(fields -> {
+            Read<Currency> currency = fields.required("currency", Decimals.currency());
+            Read<BigDecimal> value = fields.required("rate", Decimals.positive());
+            Read<BudgetRate> read = fields.build(() -> new BudgetRate(currency.get(), value.get()));
+            return Read.good(new Part<>(fields.place(), currency.map(Currency::code), read));
+        });
+        return distinct(rate, "an earlier rate is of this currency: keep one");
     }
 
     private static <K, T> Reader<List<T>> distinct(Reader<Part<K, T>> part, String told) {
@@ -112,6 +127,16 @@ public final class DeskRulesJson {
                                         .put("percent", Amounts.plain(notice.percent()))
                                         .build())
                                 .toList()));
+        if (!rules.budgetRates().isEmpty()) {
+            members.put(
+                    "budgetRates",
+                    Json.list(rules.budgetRates().stream()
+                            .map(rate -> Json.object()
+                                    .put("currency", rate.currency().code())
+                                    .put("rate", rate.rate().toPlainString())
+                                    .build())
+                            .toList()));
+        }
         if (!rules.terms().isEmpty()) {
             members.put("terms", rules.terms());
         }

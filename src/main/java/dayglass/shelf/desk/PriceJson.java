@@ -11,8 +11,10 @@ import dayglass.desk.price.PackagePrice;
 import dayglass.desk.price.PackagePrice.Missing;
 import dayglass.desk.price.PricedLine;
 import dayglass.desk.price.PricedLine.AddOn;
+import dayglass.desk.price.PricedLine.Foreign;
 import dayglass.desk.price.PricedLine.RentedIn;
 import dayglass.inventory.Unit;
+import dayglass.shelf.MoneyJson;
 import dayglass.shelf.RateJson;
 import dayglass.wire.Decimals;
 import dayglass.wire.Fields;
@@ -21,6 +23,7 @@ import dayglass.wire.Json;
 import dayglass.wire.Read;
 import dayglass.wire.Reader;
 import dayglass.wire.Readers;
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
@@ -99,8 +102,15 @@ public final class PriceJson {
     private static Read<RentedIn> rentedIn(Fields fields, Reader<Money> money) {
         Read<String> supplier = fields.required("supplier", Readers.anyText());
         Read<Money> cost = fields.required("cost", money);
+        Read<Optional<Foreign>> foreign = fields.optional("foreign", Fields.object(PriceJson::foreign));
         fields.optional("margin", (json, place) -> Read.good(json));
-        return fields.build(() -> new RentedIn(supplier.get(), cost.get()));
+        return fields.build(() -> new RentedIn(supplier.get(), cost.get(), foreign.get()));
+    }
+
+    private static Read<Foreign> foreign(Fields fields) {
+        Read<Money> cost = fields.required("cost", MoneyJson.money());
+        Read<BigDecimal> rate = fields.required("budgetRate", Decimals.positive());
+        return fields.build(() -> new Foreign(cost.get(), rate.get()));
     }
 
     private static Read<Missing> missing(Fields fields) {
@@ -109,8 +119,9 @@ public final class PriceJson {
         Read<LocalDate> first = fields.required("firstDay", Readers.date());
         Read<LocalDate> last = fields.required("lastDay", Readers.date());
         Read<Boolean> rentedIn = fields.required("rentedIn", Readers.yesOrNo());
-        return fields.build(() ->
-                new Missing(line.get(), what.get(), DateRange.inclusive(first.get(), last.get()), rentedIn.get()));
+        Read<String> remedy = fields.optional("remedy", Readers.anyText(), "");
+        return fields.build(() -> new Missing(
+                line.get(), what.get(), DateRange.inclusive(first.get(), last.get()), rentedIn.get(), remedy.get()));
     }
 
     public static Json.Obj write(PackagePrice price) {
@@ -173,23 +184,36 @@ public final class PriceJson {
                 .put("lateDay", Amounts.write(line.lateDay()))
                 .put("rate", RateJson.write(line.rate()));
         line.rentedIn()
-                .ifPresent(from -> members.put(
-                        "rentedIn",
+                .ifPresent(from ->
+                        members.put("rentedIn", rentedIn(from, line.margin().orElseThrow())));
+        return members.build();
+    }
+
+    private static Json rentedIn(RentedIn from, Money margin) {
+        Json.Members members = Json.object()
+                .put("supplier", from.supplier())
+                .put("cost", from.cost().amount())
+                .put("margin", margin.amount());
+        from.foreign()
+                .ifPresent(foreign -> members.put(
+                        "foreign",
                         Json.object()
-                                .put("supplier", from.supplier())
-                                .put("cost", from.cost().amount())
-                                .put("margin", line.margin().orElseThrow().amount())
+                                .put("cost", MoneyJson.write(foreign.cost()))
+                                .put("budgetRate", foreign.rate().toPlainString())
                                 .build()));
         return members.build();
     }
 
     private static Json missing(Missing missing) {
-        return Json.object()
+        Json.Members members = Json.object()
                 .put("line", missing.line())
                 .put("what", missing.what())
                 .put("firstDay", missing.dates().from().toString())
                 .put("lastDay", missing.dates().lastDay().toString())
-                .put("rentedIn", missing.rentedIn())
-                .build();
+                .put("rentedIn", missing.rentedIn());
+        if (!missing.remedy().isEmpty()) {
+            members.put("remedy", missing.remedy());
+        }
+        return members.build();
     }
 }

@@ -14,6 +14,7 @@ import dayglass.storage.VersionedTable;
 import dayglass.storage.schema.tables.records.LensModelRecord;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.jooq.DSLContext;
 
@@ -29,6 +30,13 @@ public final class JooqLensModels extends VersionedTable<LensModel.Id, LensModel
         return database.reading(sql -> sql.selectFrom(LENS_MODEL)
                 .where(LENS_MODEL.MAKER.eq(maker), LENS_MODEL.NAME.eq(name))
                 .fetchOptional(row -> stored(sql, row)));
+    }
+
+    @Override
+    public Map<LensModel.Id, String> names() {
+        return database.reading(sql -> sql.select(LENS_MODEL.ID, LENS_MODEL.MAKER, LENS_MODEL.NAME)
+                .from(LENS_MODEL)
+                .fetchMap(row -> new LensModel.Id(row.value1()), row -> row.value2() + " " + row.value3()));
     }
 
     @Override

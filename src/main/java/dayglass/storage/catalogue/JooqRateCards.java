@@ -26,8 +26,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
+import org.jooq.Condition;
 import org.jooq.DSLContext;
+import org.jooq.Field;
 import org.jooq.TableField;
+import org.jooq.impl.DSL;
 
 /** Rate cards as rows, their rates as JSON. */
 public final class JooqRateCards extends VersionedTable<RateCard.Id, RateCard, RateCardRecord> implements RateCards {
@@ -41,6 +45,66 @@ public final class JooqRateCards extends VersionedTable<RateCard.Id, RateCard, R
                 .where(RATE_CARD.SUPPLIER_ID.eq(supplier.number()), RATE_CARD.NAME.eq(name))
                 .orderBy(RATE_CARD.EFFECTIVE_FROM)
                 .fetch(row -> stored(sql, row)));
+    }
+
+    @Override
+    public List<Stored<RateCard.Id, RateCard>> inForce(Supplier.Id supplier, LocalDate day) {
+        return database.reading(sql -> sql.selectFrom(RATE_CARD)
+                .where(RATE_CARD.SUPPLIER_ID.eq(supplier.number()), isInForce(day))
+                .orderBy(RATE_CARD.ID)
+                .fetch(row -> stored(sql, row)));
+    }
+
+    /** A card of thousands of rates is cut down before it is read. */
+    @Override
+    public List<Stored<RateCard.Id, RateCard>> inForce(LocalDate day, Set<Lets> things) {
+        Field<String> some = DSL.field(
+                "(SELECT json_group_array(json(value)) FROM json_each({0}) WHERE {1})",
+                String.class, RATE_CARD.RATES_JSON, letsOneOf(things));
+        return database.reading(sql -> sql.select(RATE_CARD.fields())
+                .select(some.as("some"))
+                .from(RATE_CARD)
+                .where(isInForce(day))
+                .orderBy(RATE_CARD.ID)
+                .fetch(row -> {
+                    RateCardRecord card = row.into(RATE_CARD);
+                    card.setRatesJson(row.get("some", String.class));
+                    return stored(sql, card);
+                }));
+    }
+
+    private static Condition isInForce(LocalDate day) {
+        dayglass.storage.schema.tables.RateCard each = RATE_CARD.as("each");
+        return RATE_CARD.EFFECTIVE_FROM.eq(DSL.field(DSL.select(DSL.max(each.EFFECTIVE_FROM))
+                .from(each)
+                .where(
+                        each.SUPPLIER_ID.eq(RATE_CARD.SUPPLIER_ID),
+                        each.NAME.eq(RATE_CARD.NAME),
+                        each.EFFECTIVE_FROM.le(day.toString()))));
+    }
+
+    private static Condition letsOneOf(Set<Lets> things) {
+        List<Long> models = numbers(things, Lets.Kind.MODEL);
+        List<Long> units = numbers(things, Lets.Kind.UNIT);
+        Field<Long> model = thing(Lets.Kind.MODEL);
+        return model.in(models)
+                .or(model.in(DSL.select(UNIT.LENS_MODEL_ID).from(UNIT).where(UNIT.ID.in(units))))
+                .or(thing(Lets.Kind.SET).in(numbers(things, Lets.Kind.SET)))
+                .or(thing(Lets.Kind.UNIT)
+                        .in(DSL.select(UNIT.ID)
+                                .from(UNIT)
+                                .where(UNIT.ID.in(units).or(UNIT.LENS_MODEL_ID.in(models)))));
+    }
+
+    private static Field<Long> thing(Lets.Kind kind) {
+        return DSL.field("json_extract(value, {0})", Long.class, DSL.inline("$.lets." + kind.word()));
+    }
+
+    private static List<Long> numbers(Set<Lets> things, Lets.Kind kind) {
+        return things.stream()
+                .filter(thing -> thing.kind() == kind)
+                .map(Lets::number)
+                .toList();
     }
 
     @Override

@@ -8,6 +8,7 @@ import static dayglass.storage.schema.Tables.UNIT;
 import dayglass.base.Fault;
 import dayglass.base.Problem;
 import dayglass.base.Stored;
+import dayglass.catalogue.LensModel;
 import dayglass.catalogue.Lets;
 import dayglass.inventory.LensSet;
 import dayglass.inventory.LensSets;
@@ -25,8 +26,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.jooq.Condition;
 import org.jooq.DSLContext;
+import org.jooq.Record1;
+import org.jooq.Record2;
+import org.jooq.Select;
 import org.jooq.impl.DSL;
 
 /** Sets as rows; who is in them since when, and who was, lies in a table of its own. */
@@ -69,6 +74,30 @@ public final class JooqLensSets extends VersionedTable<LensSet.Id, LensSet, Lens
     }
 
     @Override
+    public List<Stored<LensSet.Id, LensSet>> with(Set<LensModel.Id> models, Set<Unit.Id> units) {
+        Condition wanted = UNIT.LENS_MODEL_ID
+                .in(models.stream().map(LensModel.Id::number).toList())
+                .or(UNIT.ID.in(units.stream().map(Unit.Id::number).toList()));
+        Select<Record1<Long>> sets = DSL.select(SET_MEMBERSHIP.LENS_SET_ID)
+                .from(SET_MEMBERSHIP.join(UNIT).on(UNIT.ID.eq(SET_MEMBERSHIP.UNIT_ID)))
+                .where(SET_MEMBERSHIP.LEFT_AT.isNull(), wanted);
+        return database.reading(sql -> {
+            Map<Long, List<Unit.Id>> members = sql.select(SET_MEMBERSHIP.LENS_SET_ID, SET_MEMBERSHIP.UNIT_ID)
+                    .from(SET_MEMBERSHIP)
+                    .where(SET_MEMBERSHIP.LEFT_AT.isNull(), SET_MEMBERSHIP.LENS_SET_ID.in(sets))
+                    .orderBy(SET_MEMBERSHIP.LENS_SET_ID, SET_MEMBERSHIP.PLACE)
+                    .fetchGroups(Record2::value1, row -> new Unit.Id(row.value2()));
+            return sql.selectFrom(LENS_SET)
+                    .where(LENS_SET.ID.in(members.keySet()))
+                    .orderBy(LENS_SET.ID)
+                    .fetch(row -> new Stored<>(
+                            new LensSet.Id(row.getId()),
+                            row.getVersion(),
+                            facts(row, members.getOrDefault(row.getId(), List.of()))));
+        });
+    }
+
+    @Override
     public List<LensSet.Membership> history(LensSet.Id set) {
         return database.reading(sql -> sql.selectFrom(SET_MEMBERSHIP)
                 .where(SET_MEMBERSHIP.LENS_SET_ID.eq(set.number()))
@@ -102,13 +131,15 @@ public final class JooqLensSets extends VersionedTable<LensSet.Id, LensSet, Lens
 
     @Override
     protected LensSet facts(DSLContext sql, LensSetRecord row) {
-        return new LensSet(
-                row.getName(),
-                row.getIsMatched() == 1,
+        return facts(
+                row,
                 now(sql, row.getId()).stream()
                         .map(member -> new Unit.Id(member.getUnitId()))
-                        .toList(),
-                FactsJson.ownCovers(row.getFactsJson()));
+                        .toList());
+    }
+
+    private static LensSet facts(LensSetRecord row, List<Unit.Id> members) {
+        return new LensSet(row.getName(), row.getIsMatched() == 1, members, FactsJson.ownCovers(row.getFactsJson()));
     }
 
     private static List<SetMembershipRecord> now(DSLContext sql, long set) {

@@ -16,6 +16,7 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.jooq.Condition;
 import org.jooq.DSLContext;
 import org.jooq.Field;
@@ -60,6 +61,14 @@ public final class JooqUnitStates implements UnitState.Source {
     @Override
     public List<UnitState> during(Stay stay, Optional<LensModel.Id> model) {
         Condition asked = model.map(id -> UNIT.LENS_MODEL_ID.eq(id.number())).orElse(DSL.noCondition());
+        return database.reading(sql -> states(sql, stay, asked));
+    }
+
+    @Override
+    public List<UnitState> during(Stay stay, Set<LensModel.Id> models, Set<Unit.Id> units) {
+        Condition asked = UNIT.LENS_MODEL_ID
+                .in(models.stream().map(LensModel.Id::number).toList())
+                .or(UNIT.ID.in(units.stream().map(Unit.Id::number).toList()));
         return database.reading(sql -> states(sql, stay, asked));
     }
 

@@ -1,9 +1,7 @@
 package dayglass.web.api.desk;
 
-import dayglass.desk.price.Alternatives;
 import dayglass.desk.price.Alternatives.Alternative;
 import dayglass.desk.price.PackageAsked;
-import dayglass.desk.price.PackagePrice;
 import dayglass.desk.price.PricePackage;
 import dayglass.shelf.desk.PackageJson;
 import dayglass.shelf.desk.PriceJson;
@@ -29,13 +27,12 @@ final class PackageApi {
     private void price(Context ctx) {
         Requests.onlyParameters(ctx);
         PackageAsked asked = Requests.body(ctx, PackageJson.reader(pricing.today()));
-        PackagePrice price = Refusal.require(pricing.price(asked));
+        PricePackage.Said said = Refusal.require(pricing.withAlternatives(asked));
         Json.Members members = Json.object();
-        PriceJson.write(members, price);
+        PriceJson.write(members, said.price());
         members.put(
                 "alternatives",
-                Json.list(new Alternatives(pricing)
-                        .of(price).stream().map(PackageApi::json).toList()));
+                Json.list(said.alternatives().stream().map(PackageApi::json).toList()));
         Replies.json(ctx, members.build());
     }
 

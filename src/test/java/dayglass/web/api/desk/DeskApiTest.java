@@ -122,6 +122,49 @@ class DeskApiTest {
         assertEquals("90.00", at(none, "/hire"));
     }
 
+    /** 200.01 at 0.925 is 185.00925, so 185.01 a day; two days and the trip of 10.00, 9.25, make 379.27. */
+    @Test
+    void aForeignCardIsConvertedPriceByPriceAtTheBudgetRate() {
+        house.made("/api/suppliers", "{\"name\": \"Harbour Optics\"}");
+        house.made(
+                "/api/rate-cards",
+                "{\"supplierId\": 3, \"name\": \"Abroad\", \"currency\": \"USD\", \"effectiveFrom\": \"2027-01-01\","
+                        + " \"rates\": [{\"id\": \"a40\", \"lets\": {\"model\": 3}, \"perTrip\": \"10.00\","
+                        + " \"blocks\": [{\"days\": 1, \"price\": \"200.01\"}]}]}");
+        String two = "{\"model\": 3, \"count\": 2}";
+
+        Reply without = house.price("2 days from mon", two, "");
+        assertFalse(without.json().at("/shorts/0/rentedIn").asBoolean());
+        assertEquals(
+                "Harbour Optics lets it in USD, for which there is no budget rate: set one among the desk's rules.",
+                at(without, "/shorts/0/remedy"));
+        Reply usual = house.served.get("/api/desk-rules");
+        String rate = "{\"currency\": \"USD\", \"rate\": \"0.925\"}";
+        assertEquals(
+                "/budgetRates/1",
+                pointer(house.served.put(
+                        "/api/desk-rules",
+                        "{\"budgetRates\": [" + rate + ", " + rate + "]}",
+                        "If-Match",
+                        usual.etag())));
+        house.served.put("/api/desk-rules", "{\"budgetRates\": [" + rate + "]}", "If-Match", usual.etag());
+        assertEquals("0.925", at(house.served.get("/api/desk-rules"), "/budgetRates/0/rate"));
+        Reply price = house.price("2 days from mon", two, "");
+
+        assertTrue(price.json().at("/shorts/0/rentedIn").asBoolean());
+        assertFalse(price.json().get("shorts").get(0).has("remedy"));
+        assertEquals("379.27", at(price, "/lines/1/rentedIn/cost"));
+        assertEquals("410.02", at(price, "/lines/1/rentedIn/foreign/cost/amount"));
+        assertEquals("USD", at(price, "/lines/1/rentedIn/foreign/cost/currency"));
+        assertEquals("455.12", at(price, "/lines/1/hire"), "a fifth on top: 75.854, so 75.85");
+        Reply quote = house.quote("2 days from mon", two, "");
+        assertEquals(
+                "0.925",
+                at(
+                        house.served.get("/api/quotes/" + quote.id()),
+                        "/revisions/0/price/lines/1/rentedIn/foreign/budgetRate"));
+    }
+
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
                     soon | {"model": 1}                                | /dates

@@ -5,9 +5,9 @@ import dayglass.base.Problem;
 import dayglass.base.Stored;
 import dayglass.cost.Schedule;
 import dayglass.desk.find.Find;
-import dayglass.desk.price.Alternatives;
 import dayglass.desk.price.PackageAsked;
 import dayglass.desk.price.PackagePrice;
+import dayglass.desk.price.PricePackage;
 import dayglass.desk.quote.Quote;
 import dayglass.desk.words.DateWords;
 import dayglass.inventory.booking.Stay;
@@ -139,9 +139,10 @@ public final class PackagePage {
     private PackageView view(Form form) {
         Optional<Schedule> schedule = schedule(form);
         LocalDate today = sources.today();
-        Optional<Outcome<PackagePrice>> priced = priced(form);
-        Optional<PackagePrice> price =
+        Optional<Outcome<PricePackage.Said>> priced = priced(form);
+        Optional<PricePackage.Said> said =
                 priced.flatMap(outcome -> outcome.fold(Optional::of, problem -> Optional.empty()));
+        Optional<PackagePrice> price = said.map(PricePackage.Said::price);
         Form told = priced.filter(outcome -> !form.faulty())
                 .map(outcome -> outcome.fold(found -> form, form::with))
                 .orElse(form);
@@ -152,12 +153,12 @@ public final class PackagePage {
                 schedule.map(PriceView::said).orElse(""),
                 DayCalendar.of(month(form, schedule, today), schedule, today),
                 price.map(found -> PriceView.of(found, sources.shelf())),
-                price.map(found -> alternatives(form, found)).orElse(List.of()),
+                said.map(found -> alternatives(form, found)).orElse(List.of()),
                 usual(price));
     }
 
     /** Empty where nothing is wrong with what is typed, and something is not typed yet. */
-    private Optional<Outcome<PackagePrice>> priced(Form form) {
+    private Optional<Outcome<PricePackage.Said>> priced(Form form) {
         if (!form.has(DATES)) {
             return Optional.empty();
         }
@@ -167,7 +168,7 @@ public final class PackagePage {
         }
         return Optional.of(FormJson.read(form, PackageJson.reader(sources.today()))
                 .<Outcome<PackageAsked>>fold(Outcome::done, faults -> Outcome.refused(Problem.faulty(faults)))
-                .then(sources.desk().pricing()::price));
+                .then(sources.desk().pricing()::withAlternatives));
     }
 
     private static YearMonth month(Form form, Optional<Schedule> schedule, LocalDate today) {
@@ -181,11 +182,10 @@ public final class PackagePage {
         return YearMonth.from(schedule.map(days -> days.horizon().from()).orElse(today));
     }
 
-    private List<PackageView.Said> alternatives(Form form, PackagePrice price) {
-        return new Alternatives(sources.desk().pricing())
-                .of(price).stream()
-                        .map(other -> PackageView.Said.of(form, other, price))
-                        .toList();
+    private static List<PackageView.Said> alternatives(Form form, PricePackage.Said said) {
+        return said.alternatives().stream()
+                .map(other -> PackageView.Said.of(form, other, said.price()))
+                .toList();
     }
 
     private PackageView.Usual usual(Optional<PackagePrice> price) {

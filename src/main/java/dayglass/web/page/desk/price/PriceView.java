@@ -113,7 +113,12 @@ public record PriceView(
         String kept = margin.signum() < 0
                 ? "the house loses " + Words.money(negative(margin))
                 : "the house keeps " + Words.money(margin);
-        return "Sub-rental from " + from.supplier() + ": costs the house " + Words.money(from.cost()) + ", " + kept
+        return "Sub-rental from " + from.supplier() + ": costs the house " + Words.money(from.cost())
+                + from.foreign()
+                        .map(foreign -> " (" + Words.money(foreign.cost()) + " at "
+                                + foreign.rate().toPlainString() + ")")
+                        .orElse("")
+                + ", " + kept
                 + " before taxes.";
     }
 
@@ -150,9 +155,11 @@ public record PriceView(
                 : (missing.dates().days() == 1 ? " on " : " from ") + Words.dates(missing.dates());
         String what = missing.what().substring(0, 1).toUpperCase(Locale.ROOT)
                 + missing.what().substring(1);
-        return missing.rentedIn()
-                ? what + when + " is not free on the shelf: it is rented in, as a line below says."
-                : what + when + " is not free on the shelf, and no supplier's card in force has it.";
+        if (missing.rentedIn()) {
+            return what + when + " is not free on the shelf: it is rented in, as a line below says.";
+        }
+        return what + when + " is not free on the shelf"
+                + (missing.remedy().isEmpty() ? ", and no supplier's card in force has it." : ". " + missing.remedy());
     }
 
     /** Whether nothing of what was asked for can be had. */
