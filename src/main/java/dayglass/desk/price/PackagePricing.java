@@ -2,6 +2,7 @@ package dayglass.desk.price;
 
 import dayglass.base.DateRange;
 import dayglass.catalogue.Rate;
+import dayglass.cost.DayUse;
 import dayglass.cost.Schedule;
 import dayglass.cost.plan.Choice;
 import dayglass.cost.plan.Question;
@@ -127,9 +128,12 @@ final class PackagePricing {
         return shorts;
     }
 
+    /** On dark days nothing is needed. */
     private static List<Question.Need> needs(List<Demand> demands, Schedule schedule) {
-        List<DateRange> used =
-                schedule.spans().stream().map(Schedule.Span::dates).toList();
+        List<DateRange> used = schedule.spans().stream()
+                .filter(span -> span.use() != DayUse.DARK)
+                .map(Schedule.Span::dates)
+                .toList();
         return demands.stream()
                 .map(demand -> new Question.Need(demand.slot(), demand.count(), Set.of(), used))
                 .toList();

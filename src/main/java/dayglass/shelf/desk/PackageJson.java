@@ -2,6 +2,7 @@ package dayglass.shelf.desk;
 
 import dayglass.base.Percent;
 import dayglass.catalogue.LensModel;
+import dayglass.cost.DayUse;
 import dayglass.cost.Schedule;
 import dayglass.desk.price.PackageAsked;
 import dayglass.desk.price.PackageAsked.Asked;
@@ -66,7 +67,7 @@ public final class PackageJson {
 
     private static Read<Schedule> schedule(Fields fields, LocalDate today) {
         if (fields.has("schedule")) {
-            Read<Schedule> schedule = fields.required("schedule", ScheduleReader.schedule());
+            Read<Schedule> schedule = fields.required("schedule", PackageJson::lit);
             return fields.has("dates")
                     ? fields.place().member("dates").fault("says the days twice: give dates or schedule, not both")
                     : schedule;
@@ -81,6 +82,14 @@ public final class PackageJson {
                                             place.fault(problem.faults().get(0).message()))
                     : Read.bad();
         });
+    }
+
+    /** A schedule on which something is used. */
+    private static Read<Schedule> lit(Json json, Place place) {
+        Read<Schedule> schedule = ScheduleReader.schedule().read(json, place);
+        boolean dark = schedule.isGood()
+                && schedule.get().spans().stream().allMatch(span -> span.use() == DayUse.DARK);
+        return dark ? place.fault("has dark days alone: add a day of use") : schedule;
     }
 
     private static Reader<List<Asked>> lines() {

@@ -69,6 +69,20 @@ class DeskApiTest {
         assertEquals("2027-04-05", at(price, "/lines/0/firstDay"));
     }
 
+    /** Two days at 100.00 with a waiver of 10 % and a tax of 20 % on both; held over the dark days it would be a week. */
+    @Test
+    void darkDaysAreNotChargedWhereGivingBackIsCheaper() {
+        Reply price = house.served.post("/api/packages/price", """
+                {"schedule": [{"from": "2027-04-05", "to": "2027-04-05", "use": "shoot"},
+                    {"from": "2027-04-06", "to": "2027-04-08", "use": "dark"},
+                    {"from": "2027-04-09", "to": "2027-04-09", "use": "shoot"}],
+                  "lines": [{"model": 1}]}""");
+        assertEquals("264.00", price.json().get("total").asString(), price.text());
+        Reply dark = house.served.post("/api/packages/price", """
+                {"schedule": [{"from": "2027-04-05", "to": "2027-04-05", "use": "dark"}], "lines": [{"model": 1}]}""");
+        assertEquals(400, dark.status(), dark.text());
+    }
+
     @Test
     void proofOfInsuranceTakesTheWaiverOff() {
         Reply price = house.price("3 days from mon", HERON_40, ", \"insured\": true");

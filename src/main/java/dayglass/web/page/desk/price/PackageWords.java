@@ -49,7 +49,7 @@ final class PackageWords {
         if (set.isPresent()) {
             return shelf.sets()
                     .find(new LensSet.Id(set.getAsLong()))
-                    .map(found -> "set " + found.facts().name())
+                    .map(found -> found.facts().name())
                     .orElse(gone);
         }
         return unit.isPresent()

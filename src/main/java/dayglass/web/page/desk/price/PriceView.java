@@ -11,8 +11,10 @@ import dayglass.inventory.Shelf;
 import dayglass.inventory.Unit;
 import dayglass.web.page.picture.Words;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 
 /**
  * A price as it is read out.
@@ -65,9 +67,7 @@ public record PriceView(
                 said(price),
                 price.lines().stream().map(line -> row(line, horizon, shelf)).toList(),
                 sums(price),
-                price.shorts().stream()
-                        .map(missing -> missing(missing, horizon))
-                        .toList(),
+                shorts(price, horizon),
                 Words.money(price.replacementValue()),
                 price.withoutValue());
     }
@@ -149,17 +149,30 @@ public record PriceView(
         return Money.zero(amount.currency()).minus(amount);
     }
 
-    private static String missing(PackagePrice.Missing missing, DateRange horizon) {
+    /** One sentence for all that are missing alike. */
+    private static List<String> shorts(PackagePrice price, DateRange horizon) {
+        Map<PackagePrice.Missing, Integer> counts = new LinkedHashMap<>();
+        price.shorts().forEach(missing -> counts.merge(missing, 1, Integer::sum));
+        List<String> sentences = new ArrayList<>();
+        counts.forEach((missing, count) -> sentences.add(missing(missing, count, horizon)));
+        return sentences;
+    }
+
+    private static String missing(PackagePrice.Missing missing, int count, DateRange horizon) {
         String when = missing.dates().equals(horizon)
                 ? ""
                 : (missing.dates().days() == 1 ? " on " : " from ") + Words.dates(missing.dates());
-        String what = missing.what().substring(0, 1).toUpperCase(Locale.ROOT)
-                + missing.what().substring(1);
+        String what = (count == 1 ? "" : count + " × ")
+                + missing.what().substring(0, 1).toUpperCase(Locale.ROOT)
+                + missing.what().substring(1)
+                + when;
         if (missing.rentedIn()) {
-            return what + when + " is not free on the shelf: it is rented in, as a line below says.";
+            return what + " is not to be had from the shelf then: it is rented in, as a line below says.";
         }
-        return what + when + " is not free on the shelf"
-                + (missing.remedy().isEmpty() ? ", and no supplier's card in force has it." : ". " + missing.remedy());
+        return what + " is not to be had from the shelf then, as it is not free or the house has no rate for it"
+                + (missing.remedy().isEmpty()
+                        ? ", and no supplier's card in force has it."
+                        : ". " + missing.remedy());
     }
 
     /** Whether nothing of what was asked for can be had. */

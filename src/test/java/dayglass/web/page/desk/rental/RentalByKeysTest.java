@@ -66,7 +66,7 @@ class RentalByKeysTest {
         browser.press("pier");
         browser.waitForText("#finds strong", "pier");
         browser.press(Keys.ENTER);
-        browser.waitForText(".package-name", "set pier");
+        browser.waitForText(".package-name", "pier");
         browser.press("gan");
         browser.waitForText("#finds strong", "Marrow Gannet 40");
         browser.press(Keys.ARROW_DOWN);
