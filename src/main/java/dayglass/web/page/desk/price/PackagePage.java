@@ -34,6 +34,7 @@ public final class PackagePage {
     private static final String PATH = "/desk/package";
     private static final String DATES = "/dates";
     private static final String LINES = "/lines";
+    private static final int MOST_YEARS = 10;
 
     private final DeskSources sources;
     private final Html html;
@@ -171,15 +172,16 @@ public final class PackagePage {
                 .then(sources.desk().pricing()::withAlternatives));
     }
 
+    /** The month that a button asked for, else that of the first day; whoever writes another into the address gets this. */
     private static YearMonth month(Form form, Optional<Schedule> schedule, LocalDate today) {
+        YearMonth usual =
+                YearMonth.from(schedule.map(days -> days.horizon().from()).orElse(today));
         try {
-            if (form.has("month")) {
-                return YearMonth.parse(form.value("month"));
-            }
+            YearMonth asked = form.has("month") ? YearMonth.parse(form.value("month")) : usual;
+            return Math.abs(asked.getYear() - today.getYear()) <= MOST_YEARS ? asked : usual;
         } catch (DateTimeParseException notOne) {
-            // An address that somebody changed by hand: the month of the days is as good.
+            return usual;
         }
-        return YearMonth.from(schedule.map(days -> days.horizon().from()).orElse(today));
     }
 
     private static List<PackageView.Said> alternatives(Form form, PricePackage.Said said) {

@@ -11,6 +11,8 @@ import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The page of a package as it answers without a script. */
 class PackagePageTest {
@@ -75,6 +77,35 @@ class PackagePageTest {
         assertTrue(both.contains("value=\"2027-04-06 to 2027-04-08\""), both);
         String back = page("day=2027-04-02&first-day=2027-04-06&/dates=2027-04-06");
         assertTrue(back.contains("name=\"/dates\" value=\"2027-04-02\""), back);
+    }
+
+    /** {@link #page} asks for a page, not for an error. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "month=2027-13",
+                "month=%2B999999999-12",
+                "month=x",
+                "day=x&first-day=y",
+                "drop=x",
+                "drop=99",
+                "add=model",
+                "add=model/x",
+                "add=/////",
+                "quote=x",
+                "quote=999999999999999",
+                "text=%25_%5C'%22%3C",
+                "/lines/0/model=x&/lines/0/count=x&/dates=mon",
+                "/lines/999999999/model=1&/dates=mon",
+                "/lines/0/focalMm=0&/dates=mon",
+                "/lines/0/model=1&/lines/0/set=1&/dates=mon",
+                "/dates=1+jan+0001&/lines/0/model=1",
+                "/discountPercent=200&/lines/0/model=1&/dates=mon",
+                "/lines=1&/dates=mon",
+                "/lines/0/model/x=1&/dates=mon"
+            })
+    void anAddressThatSomebodyWroteByHandStillHasItsPage(String query) {
+        assertTrue(page(query).contains("What is wanted"));
     }
 
     @Test
