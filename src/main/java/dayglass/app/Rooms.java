@@ -3,9 +3,11 @@ package dayglass.app;
 import dayglass.base.Transactions;
 import dayglass.books.JobCostCodes;
 import dayglass.books.export.Layouts;
+import dayglass.books.gear.BringIn;
 import dayglass.books.gear.GearBooks;
 import dayglass.books.post.Books;
 import dayglass.books.report.CostFigures;
+import dayglass.books.report.TypedFigures;
 import dayglass.catalogue.Cameras;
 import dayglass.catalogue.OwnMounts;
 import dayglass.desk.KeptRules;
@@ -67,6 +69,7 @@ import dayglass.storage.books.JooqJobCalendars;
 import dayglass.storage.books.JooqJobCostCodes;
 import dayglass.storage.books.JooqLayouts;
 import dayglass.storage.books.JooqPeriodActs;
+import dayglass.storage.books.JooqTypedFigures;
 import dayglass.storage.catalogue.JooqCameras;
 import dayglass.storage.catalogue.JooqLensModels;
 import dayglass.storage.catalogue.JooqMounts;
@@ -328,6 +331,14 @@ public final class Rooms implements AutoCloseable {
 
     public Layouts exportLayouts() {
         return new JooqLayouts(database);
+    }
+
+    public TypedFigures typedFigures() {
+        return new JooqTypedFigures(database);
+    }
+
+    public BringIn bringIn() {
+        return new BringIn(gearBooks(), lettingIncome(), whereabouts.occupations(), household.settings());
     }
 
     public CostFigures costFigures() {

@@ -119,10 +119,11 @@ public final class ServerRoutes {
                         rooms.books(),
                         new BooksPages.Plans(
                                 rooms.costFigures(),
+                                rooms.typedFigures(),
                                 rooms.costings(),
                                 rooms.costCodes(),
                                 rooms.exportLayouts(),
-                                rooms.gearBooks(),
+                                rooms.bringIn(),
                                 new JobLists(rooms.books(), rooms.shelf())),
                         rooms.household(),
                         rooms.clock())
@@ -209,9 +210,9 @@ public final class ServerRoutes {
         new PeriodApi(in).addTo(routes);
         new OrderApi(in, rooms.costings(), rooms.costCodes()).addTo(routes);
         new InvoiceApi(in).addTo(routes);
-        new ReportApi(in, rooms.costFigures()).addTo(routes);
+        new ReportApi(in, rooms.costFigures(), rooms.typedFigures()).addTo(routes);
         new ExportApi(in, rooms.exportLayouts()).addTo(routes);
-        new OwnGearApi(in, rooms.gearBooks()).addTo(routes);
+        new OwnGearApi(in, rooms.bringIn()).addTo(routes);
         LayoutApi.of(rooms.exportLayouts()).addTo(routes);
     }
 

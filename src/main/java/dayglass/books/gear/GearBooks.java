@@ -125,14 +125,14 @@ public record GearBooks(Books books, GearList gear, Units units) {
         });
     }
 
-    private Outcome<List<Posted>> post(Gear.Id id, Deed deed, List<Entry> entries) {
+    Outcome<List<Posted>> post(Gear.Id id, Deed deed, List<Entry> entries) {
         return books.post().post(entries).map(posted -> {
             gear.link(id, deed, posted);
             return posted;
         });
     }
 
-    private Entry entry(Gear facts, Paper paper) {
+    Entry entry(Gear facts, Paper paper) {
         Unit unit = units.find(facts.unit()).orElseThrow().facts();
         Money none = Money.zero(paper.net().currency());
         return new Entry(

@@ -15,4 +15,7 @@ public interface GearList extends VersionedCollection<Gear.Id, Gear> {
 
     /** Says what entries that were just posted are for. */
     void link(Gear.Id gear, GearEntries.Deed deed, List<Posted> posted);
+
+    /** Says what an entry that was just linked was brought in from. */
+    void cameFrom(GearEntries.Source source, Posted posted);
 }

@@ -4,19 +4,23 @@ import dayglass.base.Currency;
 import dayglass.base.Money;
 import dayglass.books.entry.Kind;
 import dayglass.books.report.CostFigures.Cell;
+import dayglass.books.report.CostFigures.Sums;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 
 /**
  * The cost report of a job. No sum stands in two columns: what is invoiced or accrued was taken out of what is committed.
  *
  * <p>What is to complete is reckoned a cost code: what of its estimate is neither committed nor spent, and never below
- * nothing. By episode or supplier it stands on the row of no name, as it is placed with none yet.
+ * nothing. By episode or supplier it stands on the row of no name, as it is placed with none yet. Where somebody typed
+ * what is to complete of a code, that alone counts for the whole code, and stands on the row of its episode.
  *
  * @param rows by name; the row of entries that bear no name has an empty one
  */
@@ -46,6 +50,14 @@ public record CostReport(By by, Basis basis, List<Row> rows, Figures total) {
                 case SUPPLIER -> cell.supplier();
             };
         }
+
+        private String name(ToComplete.Place place) {
+            return switch (this) {
+                case CODE -> place.costCode();
+                case EPISODE -> place.episode();
+                case SUPPLIER -> "";
+            };
+        }
     }
 
     /** What counts as cost: net where the tax comes back, gross where it does not. */
@@ -64,7 +76,11 @@ public record CostReport(By by, Basis basis, List<Row> rows, Figures total) {
         }
 
         private Money amount(Cell cell) {
-            return this == NET ? cell.net() : cell.net().plus(cell.tax());
+            return amount(cell.net(), cell.tax());
+        }
+
+        private Money amount(Money net, Money tax) {
+            return this == NET ? net : net.plus(tax);
         }
     }
 
@@ -111,10 +127,9 @@ public record CostReport(By by, Basis basis, List<Row> rows, Figures total) {
             };
         }
 
-        private Figures withToComplete() {
-            Money left = estimate.minus(spoken());
-            Money none = Money.zero(left.currency());
-            return new Figures(none, none, none, none, left.signum() > 0 ? left : none);
+        private static Figures toComplete(Money amount) {
+            Money none = Money.zero(amount.currency());
+            return new Figures(none, none, none, none, amount);
         }
     }
 
@@ -123,18 +138,35 @@ public record CostReport(By by, Basis basis, List<Row> rows, Figures total) {
      *
      * @param base the currency of the job
      */
-    public static CostReport of(By by, Basis basis, Currency base, List<Cell> cells) {
-        Map<String, Figures> byCode = summed(By.CODE, basis, cells);
-        Map<String, Figures> rows = summed(by, basis, cells);
-        byCode.forEach((code, figures) -> {
-            Figures open = figures.withToComplete();
-            if (open.toComplete().signum() > 0) {
-                rows.merge(by == By.CODE ? code : "", open, Figures::plus);
+    public static CostReport of(By by, Basis basis, Currency base, Sums sums) {
+        Map<String, Figures> rows = summed(by, basis, sums.cells());
+        List<ToComplete> typed = typed(base, sums);
+        Set<String> typedCodes =
+                typed.stream().map(figure -> figure.place().costCode()).collect(Collectors.toSet());
+        summed(By.CODE, basis, sums.cells()).forEach((code, figures) -> {
+            Money left = figures.estimate().minus(figures.spoken());
+            if (left.signum() > 0 && !typedCodes.contains(code)) {
+                rows.merge(by == By.CODE ? code : "", Figures.toComplete(left), Figures::plus);
             }
         });
+        typed.forEach(figure -> figure.sum()
+                .ifPresent(sum -> rows.merge(
+                        by.name(figure.place()),
+                        Figures.toComplete(basis.amount(sum.net(), sum.tax())),
+                        Figures::plus)));
         List<Row> list = new ArrayList<>();
         rows.forEach((name, figures) -> list.add(new Row(name, figures)));
         return new CostReport(by, basis, list, rows.values().stream().reduce(Figures.none(base), Figures::plus));
+    }
+
+    /** One that was typed while the job, still without entries, had another currency counts no more. */
+    private static List<ToComplete> typed(Currency base, Sums sums) {
+        return sums.typed().stream()
+                .map(ToComplete.Kept::figure)
+                .filter(figure -> figure.sum()
+                        .filter(sum -> sum.net().currency().equals(base))
+                        .isPresent())
+                .toList();
     }
 
     private static Map<String, Figures> summed(By by, Basis basis, List<Cell> cells) {

@@ -86,6 +86,7 @@ public final class RentalIncome implements LettingIncome {
                         rental.ending().map(ending -> ending.at().atZone(zone).toLocalDate());
                 shares.computeIfAbsent(unit, each -> new ArrayList<>())
                         .add(new Lettings.Share(
+                                rental.number(),
                                 words,
                                 settled.orElseGet(() -> lastDay(rental, unit)),
                                 java.util.Objects.requireNonNull(last.get(unit)),

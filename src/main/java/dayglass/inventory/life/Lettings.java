@@ -24,12 +24,14 @@ public record Lettings(List<Share> shares, Set<Occupation.Id> bookings) {
     /**
      * A unit's share of one rental.
      *
+     * @param rental the number that the desk gave it
      * @param words which rental, and whose: {@code rental 12, Nell Orrin}
      * @param on the day on which it was settled, else the last day of use that is promised
      * @param booking one of the unit's on it
      * @param settled it is earned; otherwise it is promised
      */
-    public record Share(String words, LocalDate on, Occupation.Id booking, Money amount, boolean settled) {}
+    public record Share(
+            long rental, String words, LocalDate on, Occupation.Id booking, Money amount, boolean settled) {}
 
     /** What settled rentals brought. */
     public List<MoneySoFar.Line> earned() {

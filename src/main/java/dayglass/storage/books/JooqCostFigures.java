@@ -6,12 +6,14 @@ import dayglass.base.Currency;
 import dayglass.base.Money;
 import dayglass.books.entry.Kind;
 import dayglass.books.report.CostFigures;
+import dayglass.books.report.ToComplete;
 import dayglass.job.Job;
 import dayglass.storage.Database;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import org.jooq.DSLContext;
 import org.jooq.impl.DSL;
 
 /** Sums of entries, worked out by the database. */
@@ -23,8 +25,13 @@ public final class JooqCostFigures implements CostFigures {
     }
 
     @Override
-    public List<Cell> of(Job.Id job, Optional<LocalDate> until) {
-        return database.reading(sql -> sql.select(
+    public Sums of(Job.Id job, Optional<LocalDate> until) {
+        return database.reading(
+                sql -> new Sums(cells(sql, job, until), ToComplete.inForce(JooqTypedFigures.of(sql, job), until)));
+    }
+
+    private static List<Cell> cells(DSLContext sql, Job.Id job, Optional<LocalDate> until) {
+        return sql.select(
                         BOOK_ENTRY.COST_CODE,
                         BOOK_ENTRY.EPISODE,
                         BOOK_ENTRY.SUPPLIER,
@@ -49,7 +56,7 @@ public final class JooqCostFigures implements CostFigures {
                         row.value3(),
                         Kind.of(row.value4()).orElseThrow(),
                         money(row.value5(), row.value6()),
-                        money(row.value5(), row.value7()))));
+                        money(row.value5(), row.value7())));
     }
 
     private static Money money(String currency, BigDecimal minor) {

@@ -3,6 +3,7 @@ package dayglass.storage.books;
 import static dayglass.storage.schema.Tables.BOOK_ENTRY;
 import static dayglass.storage.schema.Tables.BOOK_GEAR;
 import static dayglass.storage.schema.Tables.BOOK_GEAR_ENTRY;
+import static dayglass.storage.schema.Tables.BOOK_GEAR_SOURCE;
 import static dayglass.storage.schema.Tables.JOB;
 import static dayglass.storage.schema.Tables.UNIT;
 
@@ -26,6 +27,7 @@ import dayglass.wire.JsonPrint;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import org.jooq.DSLContext;
 
 /** Gear as rows, its facts as JSON; which entries are for it in a table beside. */
@@ -51,27 +53,46 @@ public final class JooqGear extends VersionedTable<Gear.Id, Gear, BookGearRecord
             var reversal = BOOK_ENTRY.as("reversal");
             return new GearEntries(
                     gear.facts().price(),
-                    sql.select(BOOK_GEAR_ENTRY.DEED, BOOK_ENTRY)
+                    sql.select(BOOK_GEAR_ENTRY.DEED, BOOK_ENTRY, BOOK_GEAR_SOURCE.ORIGIN, BOOK_GEAR_SOURCE.ORIGIN_ID)
                             .from(BOOK_GEAR_ENTRY)
                             .join(BOOK_ENTRY)
                             .on(BOOK_ENTRY.ID.eq(BOOK_GEAR_ENTRY.ENTRY_ID))
                             .leftJoin(reversal)
                             .on(reversal.REVERSES_ID.eq(BOOK_ENTRY.ID))
+                            .leftJoin(BOOK_GEAR_SOURCE)
+                            .on(BOOK_GEAR_SOURCE.ENTRY_ID.eq(BOOK_ENTRY.ID))
                             .where(BOOK_GEAR_ENTRY.GEAR_ID.eq(gear.id().number()), reversal.ID.isNull())
                             .orderBy(BOOK_ENTRY.ID)
                             .fetch(row -> new GearEntries.Line(
-                                    GearEntries.Deed.of(row.value1()), EntryRows.posted(row.value2()))));
+                                    GearEntries.Deed.of(row.value1()),
+                                    Optional.ofNullable(row.value3())
+                                            .map(origin -> new GearEntries.Source(
+                                                    GearEntries.Origin.of(origin), row.value4())),
+                                    EntryRows.posted(row.value2()))));
         });
     }
 
     @Override
     public void link(Gear.Id gear, GearEntries.Deed deed, List<Posted> posted) {
+        write(sql -> posted.forEach(each -> sql.insertInto(BOOK_GEAR_ENTRY)
+                .set(BOOK_GEAR_ENTRY.ENTRY_ID, each.id().number())
+                .set(BOOK_GEAR_ENTRY.GEAR_ID, gear.number())
+                .set(BOOK_GEAR_ENTRY.DEED, deed.word())
+                .execute()));
+    }
+
+    @Override
+    public void cameFrom(GearEntries.Source source, Posted posted) {
+        write(sql -> sql.insertInto(BOOK_GEAR_SOURCE)
+                .set(BOOK_GEAR_SOURCE.ENTRY_ID, posted.id().number())
+                .set(BOOK_GEAR_SOURCE.ORIGIN, source.origin().word())
+                .set(BOOK_GEAR_SOURCE.ORIGIN_ID, source.number())
+                .execute());
+    }
+
+    private void write(Consumer<DSLContext> work) {
         Outcome<Boolean> linked = database.writing(sql -> {
-            posted.forEach(each -> sql.insertInto(BOOK_GEAR_ENTRY)
-                    .set(BOOK_GEAR_ENTRY.ENTRY_ID, each.id().number())
-                    .set(BOOK_GEAR_ENTRY.GEAR_ID, gear.number())
-                    .set(BOOK_GEAR_ENTRY.DEED, deed.word())
-                    .execute());
+            work.accept(sql);
             return Outcome.done(true);
         });
         if (linked instanceof Outcome.Refused<Boolean> refused) {

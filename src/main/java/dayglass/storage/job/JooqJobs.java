@@ -2,6 +2,7 @@ package dayglass.storage.job;
 
 import static dayglass.storage.schema.Tables.BOOK_ENTRY;
 import static dayglass.storage.schema.Tables.BOOK_GEAR;
+import static dayglass.storage.schema.Tables.BOOK_TO_COMPLETE;
 import static dayglass.storage.schema.Tables.COSTING;
 import static dayglass.storage.schema.Tables.JOB;
 import static dayglass.storage.schema.Tables.JOB_LENS_SET;
@@ -127,6 +128,12 @@ public final class JooqJobs extends VersionedTable<Job.Id, Job, JobRecord> imple
                         .limit(1)));
         uses.addAll(named(
                 "gear in the books", sql.select(BOOK_GEAR.ID).from(BOOK_GEAR).where(BOOK_GEAR.JOB_ID.eq(id.number()))));
+        uses.addAll(named(
+                "figure to complete",
+                sql.select(BOOK_TO_COMPLETE.ID)
+                        .from(BOOK_TO_COMPLETE)
+                        .where(BOOK_TO_COMPLETE.JOB_ID.eq(id.number()))
+                        .limit(1)));
         return uses;
     }
 

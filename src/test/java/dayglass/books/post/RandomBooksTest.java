@@ -94,10 +94,10 @@ class RandomBooksTest {
         Map<String, BigDecimal> listed = listed(house, job);
         assertEquals(listed, exported(house, job));
         Map<String, BigDecimal> reported = new TreeMap<>();
-        List<CostFigures.Cell> cells = house.rooms.costFigures().of(job, Optional.empty());
+        CostFigures.Sums sums = house.rooms.costFigures().of(job, Optional.empty());
         for (Basis basis : Basis.values()) {
             for (By by : By.values()) {
-                add(reported, CostReport.of(by, basis, EUR, cells));
+                add(reported, CostReport.of(by, basis, EUR, sums));
             }
         }
         reported.keySet().forEach(key -> listed.putIfAbsent(key, BigDecimal.ZERO.setScale(2)));

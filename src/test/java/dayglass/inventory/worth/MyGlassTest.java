@@ -237,9 +237,12 @@ class MyGlassTest {
             Occupation.Id one = new Occupation.Id(2);
             Lettings lettings = new Lettings(
                     List.of(
-                            new Lettings.Share("rental 1", LocalDate.of(2025, 9, 10), one, Choices.euros("700"), true),
-                            new Lettings.Share("rental 2", LocalDate.of(2027, 3, 5), one, Choices.euros("500"), true),
-                            new Lettings.Share("rental 3", LocalDate.of(2027, 6, 5), one, Choices.euros("90"), false)),
+                            new Lettings.Share(
+                                    1, "rental 1", LocalDate.of(2025, 9, 10), one, Choices.euros("700"), true),
+                            new Lettings.Share(
+                                    2, "rental 2", LocalDate.of(2027, 3, 5), one, Choices.euros("500"), true),
+                            new Lettings.Share(
+                                    3, "rental 3", LocalDate.of(2027, 6, 5), one, Choices.euros("90"), false)),
                     all);
             LettingIncome letting = new LettingIncome() {
                 @Override

@@ -6,6 +6,7 @@ import dayglass.base.Money;
 import dayglass.base.Outcome;
 import dayglass.base.Stored;
 import dayglass.books.entry.Posted;
+import dayglass.books.gear.BringIn;
 import dayglass.books.gear.Gear;
 import dayglass.books.gear.GearBooks;
 import dayglass.books.gear.GearEntries;
@@ -35,16 +36,20 @@ public final class OwnGearApi {
 
     private final BooksContext in;
     private final GearBooks gear;
+    private final BringIn bringIn;
 
-    public OwnGearApi(BooksContext in, GearBooks gear) {
+    public OwnGearApi(BooksContext in, BringIn bringIn) {
         this.in = in;
-        this.gear = gear;
+        this.gear = bringIn.gear();
+        this.bringIn = bringIn;
     }
 
     public void addTo(RoutesConfig routes) {
         routes.get(OF_JOB, this::list);
         routes.post(OF_JOB, this::add);
         routes.post(OF_JOB + "/depreciation", in.once().apply(this::writeOff));
+        routes.get(OF_JOB + "/to-bring-in", this::toBringIn);
+        routes.post(OF_JOB + "/to-bring-in", in.once().apply(this::bringIn));
         routes.get(PATH, this::read);
         routes.delete(PATH, this::remove);
         routes.post(PATH + "/letting", in.once().apply(ctx -> enter(ctx, gear::let)));
@@ -104,23 +109,66 @@ public final class OwnGearApi {
                 .put("serviced", entries.sum(Deed.SERVICE).amount())
                 .put(
                         "entries",
-                        Json.list(entries.lines().stream()
-                                .map(line -> Json.object()
-                                        .put("for", line.deed().word())
-                                        .put("entry", line.posted().id().number())
-                                        .build())
-                                .toList()))
+                        Json.list(entries.lines().stream().map(OwnGearApi::json).toList()))
                 .build();
+    }
+
+    private static Json json(GearEntries.Line line) {
+        Json.Members members = Json.object()
+                .put("for", line.deed().word())
+                .put("entry", line.posted().id().number());
+        line.source()
+                .ifPresent(source -> members.put("from", source.origin().word()).put("number", source.number()));
+        return members.build();
     }
 
     private void writeOff(Context ctx) {
         Requests.onlyParameters(ctx);
         Job.Id job = in.job(ctx).id();
-        LocalDate through = Requests.body(ctx, Fields.object(fields -> {
+        created(ctx, gear.writeOff(job, through(ctx)));
+    }
+
+    private static LocalDate through(Context ctx) {
+        return Requests.body(ctx, Fields.object(fields -> {
             Read<LocalDate> day = fields.required("through", Readers.date());
             return fields.build(day::get);
         }));
-        created(ctx, gear.writeOff(job, through));
+    }
+
+    private void toBringIn(Context ctx) {
+        Requests.onlyParameters(ctx, "through");
+        Job.Id job = in.job(ctx).id();
+        LocalDate through = Requests.day(ctx, "through")
+                .orElseThrow(() -> Requests.badParameter("through", "it is needed: a day, as 2027-04-11"));
+        List<Json> items =
+                bringIn.missing(job, through).stream().<Json>map(this::json).toList();
+        Replies.json(
+                ctx,
+                Json.object()
+                        .put("through", through.toString())
+                        .put("items", Json.list(items))
+                        .build());
+    }
+
+    private Json json(BringIn.Item item) {
+        return Json.object()
+                .put("gearId", item.gear().id().number())
+                .put("unitId", item.gear().facts().unit().number())
+                .put("for", item.source().origin().deed().word())
+                .put("from", item.source().origin().word())
+                .put("number", item.source().number())
+                .put("day", item.day().toString())
+                .put("description", item.description())
+                .put("net", item.missing().amount())
+                .put("currency", item.missing().currency().code())
+                .put("postable", item.postable())
+                .build();
+    }
+
+    private void bringIn(Context ctx) {
+        Requests.onlyParameters(ctx);
+        Job.Id job = in.job(ctx).id();
+        created(ctx, bringIn.bringIn(job, through(ctx)));
     }
 
     private void enter(Context ctx, BiFunction<Gear.Id, GearBooks.Paper, Outcome<List<Posted>>> act) {

@@ -6,10 +6,11 @@ import dayglass.base.Problem;
 import dayglass.base.Stored;
 import dayglass.books.JobCostCodes;
 import dayglass.books.export.Layouts;
-import dayglass.books.gear.GearBooks;
+import dayglass.books.gear.BringIn;
 import dayglass.books.list.JobLists;
 import dayglass.books.post.Books;
 import dayglass.books.report.CostFigures;
+import dayglass.books.report.TypedFigures;
 import dayglass.house.Household;
 import dayglass.job.Job;
 import dayglass.planning.Costings;
@@ -43,10 +44,11 @@ public final class BooksPages {
     /** Where figures and what can be accepted come from, and how exports are laid out. */
     public record Plans(
             CostFigures figures,
+            TypedFigures typed,
             Costings costings,
             JobCostCodes codes,
             Layouts layouts,
-            GearBooks gear,
+            BringIn gear,
             JobLists lists) {}
 
     public BooksPages(Books books, Plans plans, Household household, Clock clock) {
@@ -60,7 +62,9 @@ public final class BooksPages {
     public void route(RoutesConfig routes) {
         // Before the pages of a job, whose address would take the word for a number.
         new LayoutPages(plans.layouts(), html).route(routes);
-        new GearPages(this, plans.gear()).route(routes);
+        new GearPages(this, plans.gear().gear()).route(routes);
+        new BringInPage(this, plans.gear()).route(routes);
+        new ToCompletePage(this).route(routes);
         new ReportPage(this).route(routes);
         new EntryPages(this).route(routes);
         new PeriodPage(this).route(routes);

@@ -13,6 +13,7 @@ import dayglass.books.report.CostReport;
 import dayglass.books.report.CostReport.Basis;
 import dayglass.books.report.CostReport.By;
 import dayglass.books.report.CostReport.Figures;
+import dayglass.books.report.ToComplete;
 import dayglass.job.Job;
 import dayglass.planning.KeptCosting;
 import dayglass.web.page.FormRoutes;
@@ -116,12 +117,30 @@ public final class ReportPage {
                         "",
                         cells(entries(job.id()), "", report.total()),
                         change(before.total(), report.total())));
+        model.put("typed", typed(job.id()));
         model.put("plan", plan(job.id()));
         if (form.faulty()) {
             in.html.renderFaulty(ctx, "books.jte", model);
         } else {
             in.html.render(ctx, "books.jte", model);
         }
+    }
+
+    /** The figures that somebody typed and that count, in words. */
+    private List<String> typed(Job.Id job) {
+        return ToComplete.inForce(in.plans.typed().of(job), Optional.empty()).stream()
+                .map(ToComplete.Kept::figure)
+                .map(figure -> (figure.place().costCode().isEmpty()
+                                ? "without a code"
+                                : figure.place().costCode())
+                        + (figure.place().episode().isEmpty()
+                                ? ""
+                                : ", episode " + figure.place().episode())
+                        + figure.sum()
+                                .map(sum -> ", " + Words.amount(sum.net()) + " net")
+                                .orElse("")
+                        + " from " + Words.date(figure.date()) + " (" + figure.note() + ")")
+                .toList();
     }
 
     private Form blank() {
@@ -171,12 +190,14 @@ public final class ReportPage {
     }
 
     private static List<Cell> cells(String entries, String which, Figures figures) {
+        String toComplete = entries.replace("/entries?kind=", "/to-complete")
+                + (which.startsWith("&costCode=") ? which.replaceFirst("&", "?") : "");
         return List.of(
                 cell(figures.estimate(), entries + Kind.ESTIMATE.word() + which),
                 cell(figures.committed(), entries + Kind.COMMITMENT.word() + which),
                 cell(figures.actual(), entries + Kind.ACTUAL.word() + which),
                 cell(figures.accrued(), entries + Kind.ACCRUAL.word() + which),
-                cell(figures.toComplete(), ""),
+                cell(figures.toComplete(), toComplete),
                 cell(figures.finalCost(), ""),
                 cell(figures.variance(), ""));
     }
