@@ -87,8 +87,7 @@ public final class PackageJson {
     /** A schedule on which something is used. */
     private static Read<Schedule> lit(Json json, Place place) {
         Read<Schedule> schedule = ScheduleReader.schedule().read(json, place);
-        boolean dark = schedule.isGood()
-                && schedule.get().spans().stream().allMatch(span -> span.use() == DayUse.DARK);
+        boolean dark = schedule.isGood() && schedule.get().spans().stream().allMatch(span -> span.use() == DayUse.DARK);
         return dark ? place.fault("has dark days alone: add a day of use") : schedule;
     }
 

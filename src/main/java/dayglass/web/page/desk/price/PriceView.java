@@ -170,9 +170,7 @@ public record PriceView(
             return what + " is not to be had from the shelf then: it is rented in, as a line below says.";
         }
         return what + " is not to be had from the shelf then, as it is not free or the house has no rate for it"
-                + (missing.remedy().isEmpty()
-                        ? ", and no supplier's card in force has it."
-                        : ". " + missing.remedy());
+                + (missing.remedy().isEmpty() ? ", and no supplier's card in force has it." : ". " + missing.remedy());
     }
 
     /** Whether nothing of what was asked for can be had. */
