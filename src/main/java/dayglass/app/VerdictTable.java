@@ -1,6 +1,5 @@
 package dayglass.app;
 
-import dayglass.base.Money;
 import dayglass.cost.ownership.CashFlow;
 import dayglass.cost.scenario.Findings;
 import dayglass.cost.scenario.Verdict;
@@ -18,10 +17,7 @@ final class VerdictTable {
         lines.heading(
                 "Owning, at present value", verdict.costOfOwning().currency().code());
         for (CashFlow.Line line : verdict.owning().presentByFlow()) {
-            lines.row(
-                    2,
-                    line.flow().words(),
-                    Money.zero(line.amount().currency()).minus(line.amount()).amount());
+            lines.row(2, line.flow().words(), line.amount().times(-1).amount());
         }
         lines.row(0, "Cost of owning", verdict.costOfOwning().amount());
         lines.row(

@@ -21,7 +21,7 @@ public record Glass(LensModel lens, Optional<LensModel> attachment) {
         require(lacks, !record.mounts().isEmpty(), lens, "a mount");
         record.mounts().stream()
                 .filter(mount -> mounts.flangeMm(mount).isEmpty())
-                .forEach(mount -> lacks.add("the mount " + mount + " of " + named(lens)
+                .forEach(mount -> lacks.add("the mount " + mount + " of " + lens.fullName()
                         + " is not known: add it to the mounts with its flange focal distance"));
         attachment.ifPresent(front -> require(lacks, front.record().focusing().isPresent(), front, "its focusing"));
         return lacks;
@@ -29,16 +29,13 @@ public record Glass(LensModel lens, Optional<LensModel> attachment) {
 
     private static void require(List<String> lacks, boolean there, LensModel model, String what) {
         if (!there) {
-            lacks.add(named(model) + " lacks " + what);
+            lacks.add(model.fullName() + " lacks " + what);
         }
     }
 
-    private static String named(LensModel model) {
-        return model.maker() + " " + model.name();
-    }
-
     public String name() {
-        return named(lens) + attachment.map(front -> " behind " + named(front)).orElse("");
+        return lens.fullName()
+                + attachment.map(front -> " behind " + front.fullName()).orElse("");
     }
 
     /** The question about it; empty where its record lacks something. */

@@ -13,8 +13,7 @@ public record LetsNames(Shelf shelf) {
     /** {@code Marrow Heron 40}, {@code Herons (whole set)} or {@code H-40-1 (this unit)}. */
     public String said(Lets lets) {
         return switch (lets.kind()) {
-            case MODEL ->
-                model(lets).map(model -> model.maker() + " " + model.name()).orElse("a model that is gone");
+            case MODEL -> model(lets).map(model -> model.fullName()).orElse("a model that is gone");
             case SET -> set(lets).map(set -> set.name() + " (whole set)").orElse("a set that is gone");
             case UNIT -> unit(lets).map(unit -> unit.tag() + " (this unit)").orElse("a unit that is gone");
         };

@@ -1,6 +1,8 @@
 package dayglass.wire;
 
 import dayglass.base.Fault;
+import dayglass.base.Outcome;
+import dayglass.base.Problem;
 import java.util.List;
 import java.util.function.Function;
 
@@ -32,6 +34,11 @@ public sealed interface Checked<T> {
             return good.apply(g.value());
         }
         return faulty.apply(((Faulty<T>) this).faults());
+    }
+
+    /** The value, or a refusal that names all that is wrong. */
+    default Outcome<T> outcome() {
+        return fold(Outcome::done, faults -> Outcome.refused(Problem.faulty(faults)));
     }
 
     /** Goes on with the value, where there is one. */

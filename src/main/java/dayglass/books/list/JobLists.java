@@ -65,7 +65,7 @@ public record JobLists(Books books, Shelf shelf) {
     private InsuredLine of(Unit unit, DateRange held) {
         String model = unit.model()
                 .flatMap(shelf.models()::find)
-                .map(found -> found.facts().maker() + " " + found.facts().name())
+                .map(found -> found.facts().fullName())
                 .orElse("");
         return new InsuredLine(
                 model,

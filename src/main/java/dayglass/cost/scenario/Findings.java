@@ -48,7 +48,7 @@ public record Findings(
     public record Bar(String input, double low, double high, Money savingAtLow, Money savingAtHigh) {
         Money width() {
             Money width = savingAtHigh.minus(savingAtLow);
-            return width.signum() < 0 ? Money.zero(width.currency()).minus(width) : width;
+            return width.signum() < 0 ? width.times(-1) : width;
         }
     }
 

@@ -62,7 +62,7 @@ final class LineIncome {
             Charge charge = charges.get(at);
             if (isOfLine(charge, Charge.Kind.EXTENSION)) {
                 Money more = charge.reverses().isPresent()
-                        ? none().minus(hires.getOrDefault(charge.reverses().get(), none()))
+                        ? hires.getOrDefault(charge.reverses().get(), none()).times(-1)
                         : hire(charge.days()).minus(sum);
                 hires.put(at, more);
                 sum = sum.plus(more);

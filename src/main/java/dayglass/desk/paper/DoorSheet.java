@@ -106,7 +106,7 @@ public record DoorSheet(List<Row> rows) {
         Optional<Unit> unit = shelf.units().find(placed.unit()).map(Stored::facts);
         String what = unit.flatMap(Unit::model)
                 .flatMap(shelf.models()::find)
-                .map(model -> model.facts().maker() + " " + model.facts().name())
+                .map(model -> model.facts().fullName())
                 .orElse("");
         return new Row(
                 unit.map(Unit::tag).orElse("unit " + placed.unit().number()),

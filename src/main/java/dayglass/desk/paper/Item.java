@@ -49,7 +49,7 @@ public record Item(String what, Optional<DateRange> dates, List<Part> parts) {
         List<Part> parts = new ArrayList<>();
         parts.add(part(Sort.HIRE, line.hire()));
         if (line.discount().signum() != 0) {
-            parts.add(part(Sort.DISCOUNT, Money.zero(line.hire().currency()).minus(line.discount())));
+            parts.add(part(Sort.DISCOUNT, line.discount().times(-1)));
         }
         if (line.trip().signum() != 0) {
             parts.add(part(Sort.TRIP, line.trip()));

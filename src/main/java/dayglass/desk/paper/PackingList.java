@@ -94,7 +94,7 @@ public record PackingList(List<Row> rows) {
                         .map(longest -> ", " + shortest.toPlainString() + "\u2013" + longest.toPlainString() + " mm")
                         .orElse(", " + shortest.toPlainString() + " mm"))
                 .orElse("");
-        return model.maker() + " " + model.name() + ", " + kind + focal;
+        return model.fullName() + ", " + kind + focal;
     }
 
     private static Row rentedIn(PricedLine line) {

@@ -49,7 +49,7 @@ final class Demands {
 
     private boolean ofModel(int line, LensModel.Id id, int count) {
         Optional<Stored<LensModel.Id, LensModel>> model = shelf.models().find(id);
-        model.ifPresent(found -> put(line, name(found.facts()), Set.of(id), Optional.empty(), count));
+        model.ifPresent(found -> put(line, found.facts().fullName(), Set.of(id), Optional.empty(), count));
         return model.isPresent();
     }
 
@@ -76,7 +76,7 @@ final class Demands {
             Unit unit = shelf.units().find(member).orElseThrow().facts();
             String label = unit.model()
                     .flatMap(model -> shelf.models().find(model))
-                    .map(model -> name(model.facts()))
+                    .map(model -> model.facts().fullName())
                     .orElse(unit.tag());
             boolean exact = facts.matched() || unit.model().isEmpty();
             put(
@@ -105,9 +105,5 @@ final class Demands {
 
     private void put(int line, String label, Set<LensModel.Id> models, Optional<Unit.Id> unit, int count) {
         demands.add(new Demand("slot " + (demands.size() + 1), line, label, models, unit, count));
-    }
-
-    private static String name(LensModel model) {
-        return model.fullName();
     }
 }

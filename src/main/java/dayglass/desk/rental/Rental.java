@@ -103,6 +103,11 @@ public record Rental(
                 .reduce(cancelled ? zero : promise.price().total(), Money::plus);
     }
 
+    /** How much of the deposit can be kept: no more than was left and is owed. */
+    public Money mostKept() {
+        return deposit.taken().compareTo(owed()) < 0 ? deposit.taken() : owed();
+    }
+
     /** What is left to pay once the deposit was settled. */
     public Money toPay() {
         return owed().minus(deposit.kept());

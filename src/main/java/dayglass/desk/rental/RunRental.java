@@ -129,7 +129,6 @@ public final class RunRental {
         if (again || mistaken.reverses().isPresent()) {
             return refused("It was reversed already, or takes another back itself.");
         }
-        Money zero = Money.zero(mistaken.net().currency());
         return charging(
                 based,
                 new Charge(
@@ -138,9 +137,10 @@ public final class RunRental {
                         mistaken.line(),
                         -mistaken.days(),
                         "Taken back: " + why,
-                        zero.minus(mistaken.net()),
+                        mistaken.net().times(-1),
                         mistaken.taxes().stream()
-                                .map(tax -> new Charge.Tax(tax.code(), zero.minus(tax.amount())))
+                                .map(tax ->
+                                        new Charge.Tax(tax.code(), tax.amount().times(-1)))
                                 .toList(),
                         Optional.of(at),
                         whereabouts.whoActs().now(),
@@ -230,9 +230,7 @@ public final class RunRental {
                             ? "A unit is still out: take it back, or say that it is lost."
                             : "The rental is " + state.word() + ": only one whose units are back is settled.");
         }
-        Money most = rental.deposit().taken().compareTo(rental.owed()) < 0
-                ? rental.deposit().taken()
-                : rental.owed();
+        Money most = rental.mostKept();
         if (keep.signum() < 0 || keep.compareTo(most) > 0) {
             return Outcome.refused(Problem.faulty(List.of(
                     new Fault("/keep", "must be from 0 to " + most.amount() + ": no more than was left and is owed"))));
@@ -270,10 +268,8 @@ public final class RunRental {
                         > 0;
                 Rental ended =
                         charged.ended(ending(true, owes ? Optional.of(rentals.nextInvoice()) : Optional.empty()));
-                Money kept = ended.owed().compareTo(ended.deposit().taken()) < 0
-                        ? ended.owed()
-                        : ended.deposit().taken();
-                return rentals.change(new Stored<>(based.id(), based.version(), ended.holding(deposit(ended, kept))));
+                return rentals.change(
+                        new Stored<>(based.id(), based.version(), ended.holding(deposit(ended, ended.mostKept()))));
             });
         });
     }

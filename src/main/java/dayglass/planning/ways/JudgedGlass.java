@@ -66,8 +66,7 @@ public record JudgedGlass(
         private String name() {
             return filtered()
                     ? glass().name() + " with "
-                            + front.map(filter -> filter.maker() + " " + filter.name())
-                                    .orElse("")
+                            + front.map(filter -> filter.fullName()).orElse("")
                     : glass().name();
         }
 
@@ -90,7 +89,7 @@ public record JudgedGlass(
         FitQuestion.Setting setting = picture.with(mounts);
         List<String> lacks = new ArrayList<>(models.glass().lacks(mounts));
         if (!models.isLens()) {
-            lacks.add(models.lens().maker() + " " + models.lens().name() + " is no lens but a "
+            lacks.add(models.lens().fullName() + " is no lens but a "
                     + models.lens().kind().word() + ": name the lens that it works on");
         }
         Optional<Fit> fit = lacks.isEmpty() ? models.glass().on(setting).map(Fit::of) : Optional.empty();

@@ -18,9 +18,7 @@ final class Amounts {
             boolean negative = json instanceof Json.Text text && text.value().startsWith("-");
             Json digits = negative ? Json.text(((Json.Text) json).value().substring(1)) : json;
             Read<Money> read = plain.read(digits, place);
-            return negative && read.isGood()
-                    ? Read.good(Money.zero(read.get().currency()).minus(read.get()))
-                    : read;
+            return negative && read.isGood() ? Read.good(read.get().times(-1)) : read;
         };
     }
 

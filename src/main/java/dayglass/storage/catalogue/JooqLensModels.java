@@ -58,8 +58,7 @@ public final class JooqLensModels extends VersionedTable<LensModel.Id, LensModel
                 .filter(other -> !self.equals(Optional.of(other.id())))
                 .map(other -> new Problem(
                         Problem.Code.ALREADY_THERE,
-                        "Lens model " + other.id().number() + " already is " + facts.maker() + " " + facts.name()
-                                + "."));
+                        "Lens model " + other.id().number() + " already is " + facts.fullName() + "."));
     }
 
     @Override

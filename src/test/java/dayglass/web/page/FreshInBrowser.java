@@ -21,7 +21,12 @@ public abstract class FreshInBrowser {
     @BeforeEach
     void startBoth() {
         browser = Browser.start(folder.resolve("profile"));
-        served = Served.in(folder);
+        served = serve();
+    }
+
+    /** What is served; an empty database where a test says nothing else. */
+    protected Served serve() {
+        return Served.in(folder);
     }
 
     @AfterEach

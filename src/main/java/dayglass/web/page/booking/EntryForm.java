@@ -1,7 +1,6 @@
 package dayglass.web.page.booking;
 
 import dayglass.base.Outcome;
-import dayglass.base.Problem;
 import dayglass.house.House;
 import dayglass.inventory.booking.BookUnits;
 import dayglass.inventory.booking.Occupation;
@@ -67,8 +66,7 @@ final class EntryForm {
     }
 
     static <T> Outcome<T> read(Reader<T> reader, Json json) {
-        return reader.readAt("", json, Listener.PERSON)
-                .fold(Outcome::done, faults -> Outcome.refused(Problem.faulty(faults)));
+        return reader.readAt("", json, Listener.PERSON).outcome();
     }
 
     private static Json rest(Json.Members members, Form form, Kind kind) {

@@ -1,6 +1,5 @@
 package dayglass.web.page.books;
 
-import dayglass.base.Fault;
 import dayglass.base.Outcome;
 import dayglass.base.Problem;
 import dayglass.base.Stored;
@@ -28,7 +27,6 @@ import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
@@ -101,11 +99,7 @@ public final class BooksPages {
 
     /** What a form's JSON stands for, its faults told in words for whoever fills it in. */
     static <T> Outcome<T> read(Reader<T> reader, Json json) {
-        return reader.readAt("", json, Listener.PERSON).fold(Outcome::done, BooksPages::<T>faulty);
-    }
-
-    static <T> Outcome<T> faulty(List<Fault> faults) {
-        return Outcome.refused(Problem.faulty(faults));
+        return reader.readAt("", json, Listener.PERSON).outcome();
     }
 
     void once(Context ctx, Form form, Supplier<Outcome<String>> act, Consumer<Problem> refused) {

@@ -46,7 +46,7 @@ public final class BringInPage {
     private static Outcome<LocalDate> through(Form form) {
         return Readers.date()
                 .readAt("/through", Json.text(form.value("/through")))
-                .fold(Outcome::done, BooksPages::<LocalDate>faulty);
+                .outcome();
     }
 
     private void show(Context ctx, Form asked) {

@@ -22,7 +22,6 @@ import dayglass.wire.Readers;
 import dayglass.wire.verdict.PublishedTables;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -141,7 +140,7 @@ public final class GearPages {
                 form,
                 () -> Readers.date()
                         .readAt("/through", Json.text(form.value("/through")))
-                        .fold(Outcome::done, BooksPages::<LocalDate>faulty)
+                        .outcome()
                         .then(day -> gear.writeOff(job.id(), day))
                         .map(posted -> "/books/" + job.id().number() + "/gear"),
                 problem -> list(ctx, form.with(problem)));

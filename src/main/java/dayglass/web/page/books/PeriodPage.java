@@ -110,7 +110,7 @@ public final class PeriodPage {
         Form form = Requests.form(ctx);
         Outcome<String> reason = Readers.text(MOST_REASON)
                 .readAt("/reason", Json.text(form.value("/reason")))
-                .fold(Outcome::done, faults -> Outcome.refused(dayglass.base.Problem.faulty(faults)));
+                .outcome();
         in.once(
                 ctx,
                 form,

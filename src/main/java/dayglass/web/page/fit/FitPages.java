@@ -105,8 +105,7 @@ public final class FitPages {
                 asked.attachment().or(() -> front.map(each -> Glass.attachmentOf(each.record())));
         String name = lens.map(each -> new Glass(each, front).name())
                 .orElseGet(() -> "the typed lens"
-                        + front.map(each -> " behind " + each.maker() + " " + each.name())
-                                .orElse(""));
+                        + front.map(each -> " behind " + each.fullName()).orElse(""));
         return new Judged(form, glass.map(each -> FitView.of(name, setting.of(each, attachment))), models, camera);
     }
 
@@ -141,9 +140,8 @@ public final class FitPages {
     private List<Choice> models(Predicate<LensModel> wanted) {
         return Requests.all(sources.models()).stream()
                 .filter(model -> wanted.test(model.facts()))
-                .map(model -> new Choice(
-                        "model " + model.id().number(),
-                        model.facts().maker() + " " + model.facts().name()))
+                .map(model ->
+                        new Choice("model " + model.id().number(), model.facts().fullName()))
                 .sorted(Comparator.comparing(Choice::label))
                 .toList();
     }

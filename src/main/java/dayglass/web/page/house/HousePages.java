@@ -142,8 +142,7 @@ public final class HousePages {
     }
 
     private static <T> Outcome<T> read(Reader<T> reader, Json json) {
-        return reader.readAt("", json, Listener.PERSON)
-                .fold(Outcome::done, faults -> Outcome.refused(Problem.faulty(faults)));
+        return reader.readAt("", json, Listener.PERSON).outcome();
     }
 
     private <T> void answer(

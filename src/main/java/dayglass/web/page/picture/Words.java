@@ -95,9 +95,7 @@ public final class Words {
         if (difference.signum() == 0) {
             return "the same";
         }
-        return difference.signum() > 0
-                ? money(difference) + " more"
-                : money(Money.zero(after.currency()).minus(difference)) + " less";
+        return difference.signum() > 0 ? money(difference) + " more" : money(difference.times(-1)) + " less";
     }
 
     public static String days(int count) {

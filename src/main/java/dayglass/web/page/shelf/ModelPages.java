@@ -33,7 +33,7 @@ final class ModelPages extends RecordPages<LensModel.Id, LensModel> {
 
     @Override
     protected String name(LensModel facts) {
-        return "the model " + facts.maker() + " " + facts.name();
+        return "the model " + facts.fullName();
     }
 
     @Override
@@ -47,8 +47,7 @@ final class ModelPages extends RecordPages<LensModel.Id, LensModel> {
                 "id",
                 stored.map(model -> model.id().number()).orElse(0L),
                 "title",
-                stored.map(model -> model.facts().maker() + " " + model.facts().name())
-                        .orElse("A new model"),
+                stored.map(model -> model.facts().fullName()).orElse("A new model"),
                 "kinds",
                 KINDS,
                 "form",

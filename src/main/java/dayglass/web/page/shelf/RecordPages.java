@@ -2,7 +2,6 @@ package dayglass.web.page.shelf;
 
 import dayglass.base.Id;
 import dayglass.base.Outcome;
-import dayglass.base.Problem;
 import dayglass.base.Stored;
 import dayglass.base.VersionedCollection;
 import dayglass.web.error.Refusal;
@@ -90,9 +89,7 @@ public abstract class RecordPages<I extends Id, T> {
     }
 
     private Outcome<T> read(Form form) {
-        return kind.reader()
-                .readAt("", json(form), Listener.PERSON)
-                .fold(Outcome::done, faults -> Outcome.refused(Problem.faulty(faults)));
+        return kind.reader().readAt("", json(form), Listener.PERSON).outcome();
     }
 
     private void add(Context ctx) {

@@ -90,7 +90,7 @@ public final class ShelfPages {
                         .orElse("");
         return new ModelRow(
                 id.number(),
-                model.maker() + " " + model.name(),
+                model.fullName(),
                 model.kind().word(),
                 focal.isEmpty() ? "" : focal + " mm",
                 record.tStop().map(stop -> "T" + stop.toPlainString()).orElse(""),

@@ -1,7 +1,6 @@
 package dayglass.web.page.shelf;
 
 import dayglass.base.Stored;
-import dayglass.catalogue.LensModel;
 import dayglass.inventory.Shelf;
 import dayglass.inventory.Unit;
 import dayglass.shelf.UnitJson;
@@ -65,12 +64,9 @@ final class UnitPages extends RecordPages<Unit.Id, Unit> {
 
     private List<Choice> models() {
         Stream<Choice> known = Requests.all(shelf.models()).stream()
-                .sorted(Comparator.comparing(model -> name(model.facts())))
-                .map(model -> new Choice(String.valueOf(model.id().number()), name(model.facts())));
+                .sorted(Comparator.comparing(model -> model.facts().fullName()))
+                .map(model -> new Choice(
+                        String.valueOf(model.id().number()), model.facts().fullName()));
         return Stream.concat(Stream.of(new Choice("", "not said")), known).toList();
-    }
-
-    private static String name(LensModel model) {
-        return model.maker() + " " + model.name();
     }
 }

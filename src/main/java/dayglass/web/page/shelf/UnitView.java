@@ -22,8 +22,8 @@ public record UnitView(long id, Label label) {
         List<Label.Field> fields = new ArrayList<>();
         unit.model()
                 .flatMap(shelf.models()::find)
-                .ifPresent(model -> fields.add(new Label.Field(
-                        "model", model.facts().maker() + " " + model.facts().name())));
+                .ifPresent(model ->
+                        fields.add(new Label.Field("model", model.facts().fullName())));
         unit.serial().ifPresent(serial -> fields.add(new Label.Field("serial", serial)));
         fields.add(new Label.Field("held", UnitRow.holding(unit)));
         Optional<Stored<LensSet.Id, LensSet>> set = shelf.sets().holding(stored.id());

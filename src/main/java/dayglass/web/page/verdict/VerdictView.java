@@ -79,8 +79,7 @@ public record VerdictView(
     private static List<Row> owning(Verdict verdict) {
         List<Row> rows = new ArrayList<>();
         for (CashFlow.Line line : verdict.owning().presentByFlow()) {
-            rows.add(line(
-                    line.flow().words(), Money.zero(line.amount().currency()).minus(line.amount())));
+            rows.add(line(line.flow().words(), line.amount().times(-1)));
         }
         rows.add(new Row("Cost of owning", Words.money(verdict.costOfOwning()), true));
         rows.add(line("a year, evenly", verdict.owning().equivalentAnnualCost()));

@@ -1,7 +1,6 @@
 package dayglass.web.page.ways;
 
 import dayglass.base.Outcome;
-import dayglass.base.Problem;
 import dayglass.base.Stored;
 import dayglass.catalogue.LensModel.Look;
 import dayglass.cost.plan.Question;
@@ -54,8 +53,7 @@ final class BriefPages {
         Form asked = form.has(BUDGET)
                 ? form.with("/budget/currency", job.facts().currency().code())
                 : form;
-        Outcome<Brief> read = FormJson.read(asked, BriefJson.reader(job.id()))
-                .fold(Outcome::done, faults -> Outcome.refused(Problem.faulty(faults)));
+        Outcome<Brief> read = FormJson.read(asked, BriefJson.reader(job.id())).outcome();
         read.then(brief -> sources.briefs().keep(new Stored<>(job.id(), Requests.version(form), brief)))
                 .fold(
                         kept -> {

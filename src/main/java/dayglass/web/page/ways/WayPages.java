@@ -1,7 +1,6 @@
 package dayglass.web.page.ways;
 
 import dayglass.base.Outcome;
-import dayglass.base.Problem;
 import dayglass.base.Stored;
 import dayglass.catalogue.LensModel;
 import dayglass.catalogue.PurchaseOffer;
@@ -59,7 +58,7 @@ final class WayPages {
     private static Outcome<Way> read(Form form, Job.Id job) {
         return WayJson.reader(job)
                 .readAt("", WayForm.json(form), Listener.PERSON)
-                .fold(Outcome::done, faults -> Outcome.refused(Problem.faulty(faults)));
+                .outcome();
     }
 
     private void add(Context ctx) {
@@ -156,8 +155,7 @@ final class WayPages {
                 .filter(model -> model.facts().kind() != LensModel.Kind.MOUNT_ADAPTER
                         && model.facts().kind() != LensModel.Kind.CLOSE_UP_DIOPTRE)
                 .map(model -> new Choice(
-                        String.valueOf(model.id().number()),
-                        model.facts().maker() + " " + model.facts().name()))
+                        String.valueOf(model.id().number()), model.facts().fullName()))
                 .sorted(Comparator.comparing(Choice::label))
                 .forEach(choices::add);
         return choices;

@@ -5,38 +5,17 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dayglass.support.Reply;
-import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import tools.jackson.databind.JsonNode;
 
 /** The life of what is asked for at the desk, over HTTP; figures are worked by hand from the card of {@link DeskHouse}. */
-class DeskApiTest {
+class DeskApiTest extends AtTheDesk {
     private static final String HERON_40 = "{\"model\": 1}";
-
-    @TempDir
-    @SuppressWarnings("NullAway.Init") // JUnit sets it
-    Path folder;
-
-    @SuppressWarnings("NullAway.Init") // set before each test
-    private DeskHouse house;
-
-    @BeforeEach
-    void open() {
-        house = new DeskHouse(folder);
-    }
-
-    @AfterEach
-    void close() {
-        house.close();
-    }
 
     private static String at(Reply reply, String pointer) {
         assertTrue(reply.status() < 300, reply.text());

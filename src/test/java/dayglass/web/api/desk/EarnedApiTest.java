@@ -5,32 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dayglass.support.Reply;
-import java.nio.file.Path;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
 
 /** What units earn by being let, over HTTP; figures are worked by hand from the card of {@link DeskHouse}. */
-class EarnedApiTest {
-    @TempDir
-    @SuppressWarnings("NullAway.Init") // JUnit sets it
-    Path folder;
-
-    @SuppressWarnings("NullAway.Init") // set before each test
-    private DeskHouse house;
-
-    @BeforeEach
-    void open() {
-        house = new DeskHouse(folder);
-    }
-
-    @AfterEach
-    void close() {
-        house.close();
-    }
-
+class EarnedApiTest extends AtTheDesk {
     private JsonNode worth(String tag) {
         for (JsonNode each : house.served.get("/api/my-glass").json().get("units")) {
             if (each.get("tag").asString().equals(tag)) {

@@ -5,35 +5,14 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dayglass.support.Reply;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
 
 /** A day at the desk over HTTP, in the house of {@link DeskHouse}; out at 15:00 the day before, back at 10:00 the day after. */
-class TodayApiTest {
+class TodayApiTest extends AtTheDesk {
     private static final String UNIT_2 = "{\"unit\": 2}";
-
-    @TempDir
-    @SuppressWarnings("NullAway.Init") // JUnit sets it
-    Path folder;
-
-    @SuppressWarnings("NullAway.Init") // set before each test
-    private DeskHouse house;
-
-    @BeforeEach
-    void open() {
-        house = new DeskHouse(folder);
-    }
-
-    @AfterEach
-    void close() {
-        house.close();
-    }
 
     private JsonNode today(String date) {
         Reply reply = house.served.get("/api/today" + (date.isEmpty() ? "" : "?date=" + date));

@@ -93,9 +93,7 @@ final class InvoicePaper {
         sums.add(Sum.of("Of it given back", rental.deposit().returned()));
         sums.add(
                 invoice.toPay().signum() < 0
-                        ? Sum.strong(
-                                "To be paid back",
-                                dayglass.base.Money.zero(currency).minus(invoice.toPay()))
+                        ? Sum.strong("To be paid back", invoice.toPay().times(-1))
                         : Sum.strong("Left to pay", invoice.toPay()));
         return sums;
     }

@@ -75,8 +75,7 @@ final class QuotePaper {
         List<Sum> sums = new ArrayList<>();
         sums.add(Sum.of("Hire", price.hire()));
         if (price.discount().signum() != 0) {
-            sums.add(Sum.of(
-                    "Discount", dayglass.base.Money.zero(price.currency()).minus(price.discount())));
+            sums.add(Sum.of("Discount", price.discount().times(-1)));
         }
         if (price.trips().signum() != 0) {
             sums.add(Sum.of("Trips", price.trips()));

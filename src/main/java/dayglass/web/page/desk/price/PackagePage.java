@@ -1,7 +1,6 @@
 package dayglass.web.page.desk.price;
 
 import dayglass.base.Outcome;
-import dayglass.base.Problem;
 import dayglass.base.Stored;
 import dayglass.cost.Schedule;
 import dayglass.desk.find.Find;
@@ -168,7 +167,7 @@ public final class PackagePage {
                     .fold(days -> Optional.empty(), problem -> Optional.of(Outcome.refused(problem)));
         }
         return Optional.of(FormJson.read(form, PackageJson.reader(sources.today()))
-                .<Outcome<PackageAsked>>fold(Outcome::done, faults -> Outcome.refused(Problem.faulty(faults)))
+                .outcome()
                 .then(sources.desk().pricing()::withAlternatives));
     }
 

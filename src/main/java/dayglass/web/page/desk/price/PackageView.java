@@ -97,8 +97,4 @@ public record PackageView(
     public boolean revises() {
         return form.has("quote");
     }
-
-    public boolean priced() {
-        return price.filter(found -> !found.nothing()).isPresent();
-    }
 }

@@ -64,7 +64,7 @@ public record PriceView(
         DateRange horizon = price.asked().schedule().horizon();
         return new PriceView(
                 Words.money(price.total()),
-                said(price),
+                said(price.asked().schedule()),
                 price.lines().stream().map(line -> row(line, horizon, shelf)).toList(),
                 sums(price),
                 shorts(price, horizon),
@@ -73,10 +73,6 @@ public record PriceView(
     }
 
     /** {@code Wed 7 Apr to Fri 16 Apr 2027, 8 days of use}. */
-    static String said(PackagePrice price) {
-        return said(price.asked().schedule());
-    }
-
     static String said(Schedule schedule) {
         DateRange horizon = schedule.horizon();
         int used = schedule.spans().stream()
@@ -95,7 +91,7 @@ public record PriceView(
         add(
                 sums,
                 "discount of " + line.off().value().stripTrailingZeros().toPlainString() + " %",
-                negative(line.discount()));
+                line.discount().times(-1));
         add(sums, "trip", line.trip());
         line.addOns().forEach(addOn -> add(sums, addOn.name(), addOn.amount()));
         return new Row(
@@ -111,7 +107,7 @@ public record PriceView(
     private static String rentedIn(PricedLine line, PricedLine.RentedIn from) {
         Money margin = line.margin().orElseThrow();
         String kept = margin.signum() < 0
-                ? "the house loses " + Words.money(negative(margin))
+                ? "the house loses " + Words.money(margin.times(-1))
                 : "the house keeps " + Words.money(margin);
         return "Sub-rental from " + from.supplier() + ": costs the house " + Words.money(from.cost())
                 + from.foreign()
@@ -131,7 +127,7 @@ public record PriceView(
     private static List<Sum> sums(PackagePrice price) {
         List<Sum> sums = new ArrayList<>();
         sums.add(new Sum("hire by the card", Words.amount(price.hire())));
-        add(sums, "discount", negative(price.discount()));
+        add(sums, "discount", price.discount().times(-1));
         add(sums, "trips", price.trips());
         for (Mark mark : List.of(Mark.CHARGE, Mark.WAIVER, Mark.TAX)) {
             price.addOns(mark).forEach((name, amount) -> add(sums, name, amount));
@@ -143,10 +139,6 @@ public record PriceView(
         if (amount.signum() != 0) {
             sums.add(new Sum(name, Words.amount(amount)));
         }
-    }
-
-    private static Money negative(Money amount) {
-        return Money.zero(amount.currency()).minus(amount);
     }
 
     /** One sentence for all that are missing alike. */

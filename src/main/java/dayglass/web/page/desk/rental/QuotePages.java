@@ -1,7 +1,6 @@
 package dayglass.web.page.desk.rental;
 
 import dayglass.base.Outcome;
-import dayglass.base.Problem;
 import dayglass.base.Stored;
 import dayglass.desk.quote.MakeQuote;
 import dayglass.desk.quote.Quote;
@@ -127,7 +126,7 @@ public final class QuotePages {
     }
 
     static <T> Outcome<T> read(Form form, Reader<T> reader) {
-        return FormJson.read(form, reader).fold(Outcome::done, faults -> Outcome.refused(Problem.faulty(faults)));
+        return FormJson.read(form, reader).outcome();
     }
 
     private void confirm(Context ctx) {

@@ -160,8 +160,7 @@ public final class RentalPages {
     }
 
     private static <T> Outcome<T> read(Reader<T> reader, Form form) {
-        return reader.readAt("", DoorForm.json(form), Listener.PERSON)
-                .fold(Outcome::done, faults -> Outcome.refused(Problem.faulty(faults)));
+        return reader.readAt("", DoorForm.json(form), Listener.PERSON).outcome();
     }
 
     private Outcome<Stored<Rental.Id, Rental>> handOver(Stored<Rental.Id, Rental> rental, Form form) {

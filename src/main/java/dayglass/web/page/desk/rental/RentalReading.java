@@ -108,14 +108,13 @@ final class RentalReading {
 
     private static RentalView.Sums money(Rental rental) {
         Rental.Deposit deposit = rental.deposit();
-        Money keep = deposit.taken().compareTo(rental.owed()) < 0 ? deposit.taken() : rental.owed();
         return new RentalView.Sums(
                 Words.money(rental.owed()),
                 Words.money(rental.toPay()),
                 Words.money(deposit.taken()),
                 Words.money(deposit.kept()),
                 Words.money(deposit.returned()),
-                keep.amount(),
+                rental.mostKept().amount(),
                 rental.ending()
                         .flatMap(Rental.Ending::invoice)
                         .map(String::valueOf)

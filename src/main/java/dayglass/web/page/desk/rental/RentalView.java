@@ -87,12 +87,6 @@ public record RentalView(
                 .toList();
     }
 
-    public List<RentedUnit> back() {
-        return units.stream()
-                .filter(unit -> unit.where() == RentedUnit.Where.BACK)
-                .toList();
-    }
-
     public boolean ended() {
         return state.ended();
     }

@@ -4,47 +4,22 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dayglass.support.Reply;
+import dayglass.support.Served;
 import dayglass.web.api.desk.DeskHouse;
-import dayglass.web.page.Browser;
-import java.nio.file.Path;
+import dayglass.web.page.FreshInBrowser;
 import java.time.Duration;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.openqa.selenium.Keys;
 
 /** In a real browser, with the keyboard alone: nothing here ever clicks. */
-class RentalByKeysTest {
-    @TempDir
-    @SuppressWarnings("NullAway.Init") // JUnit sets it
-    private Path folder;
-
+class RentalByKeysTest extends FreshInBrowser {
     @SuppressWarnings("NullAway.Init") // set before each test
     private DeskHouse house;
 
-    @SuppressWarnings("NullAway.Init") // set before each test
-    private Browser browser;
-
-    @BeforeEach
-    void start() {
-        browser = Browser.start(folder.resolve("profile"));
+    @Override
+    protected Served serve() {
         house = new DeskHouse(folder);
-    }
-
-    @AfterEach
-    @SuppressWarnings("NullAway") // where no browser is installed, nothing was started
-    void stop() {
-        if (browser != null) {
-            browser.close();
-        }
-        if (house != null) {
-            house.close();
-        }
-    }
-
-    private void open(String path) {
-        browser.open("http://127.0.0.1:" + house.served.port() + path);
+        return house.served;
     }
 
     private void act(String button) {
@@ -130,7 +105,7 @@ class RentalByKeysTest {
         act(deed("settle"));
         browser.waitForText(".can-kind", "Rental, settled");
 
-        Reply rental = house.served.get("/api/rentals/1");
+        Reply rental = served.get("/api/rentals/1");
         assertEquals("settled", rental.json().get("state").asString());
         assertEquals(1, rental.json().get("ending").get("invoice").asLong());
         assertEquals("300.00", rental.json().get("deposit").get("kept").asString());
