@@ -28,7 +28,8 @@ import picocli.CommandLine.Parameters;
         exitCodeList = {
             "0:a verdict, whatever it says",
             "1:the program failed",
-            "2:the request is faulty, or the command is"
+            "2:the request is faulty, or the command is",
+            "130:Ctrl-C ended it; what was known by then is printed whole, or nothing is"
         },
         footerHeading = "%nThe smallest request:%n",
         footer = {

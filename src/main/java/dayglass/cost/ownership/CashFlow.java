@@ -21,6 +21,7 @@ public final class CashFlow {
     private final Ownership ownership;
     private final int months;
     private final Map<Flow, BigDecimal[]> flows = new EnumMap<>(Flow.class);
+    private final Growths growths;
     private final BigDecimal[] present;
 
     /** A line of one month, rounded so that the months of one kind add up to the kind's own rounded sum. */
@@ -38,14 +39,20 @@ public final class CashFlow {
         }
     }
 
-    private CashFlow(Ownership ownership) {
+    private CashFlow(Ownership ownership, Growths growths) {
         this.ownership = ownership;
+        this.growths = growths;
         this.months = ownership.terms().termMonths();
-        this.present = Growth.by(ownership.discountRate()).presentByMonth(months);
+        this.present = growths.presentByMonth(ownership.discountRate(), months);
     }
 
     public static CashFlow of(Ownership ownership) {
-        CashFlow flow = new CashFlow(ownership);
+        return of(ownership, new Growths());
+    }
+
+    /** One of many that go by the same rates. */
+    public static CashFlow of(Ownership ownership, Growths growths) {
+        CashFlow flow = new CashFlow(ownership, growths);
         flow.purchase();
         flow.holding();
         flow.service();
@@ -57,7 +64,7 @@ public final class CashFlow {
 
     /** The same with rent that need not be paid, by month from month 1. */
     public CashFlow saving(List<BigDecimal> rentByMonth) {
-        CashFlow more = of(ownership);
+        CashFlow more = of(ownership, growths);
         for (int month = 1; month <= months; month++) {
             more.add(Flow.RENT_SAVED, month, rentByMonth.get(month - 1));
         }
@@ -144,7 +151,7 @@ public final class CashFlow {
 
     private void sale() {
         PurchaseTerms.Resale resale = ownership.terms().resale();
-        BigDecimal value = new ResaleCurve(ownership.terms().price(), resale.value()).valueAt(months);
+        BigDecimal value = new ResaleCurve(ownership.terms().price(), resale.value(), growths).valueAt(months);
         add(Flow.RESALE, months, value);
         add(
                 Flow.SELLING_COST,

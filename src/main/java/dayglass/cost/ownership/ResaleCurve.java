@@ -8,17 +8,24 @@ import java.util.TreeMap;
 public final class ResaleCurve {
     private final BigDecimal price;
     private final PurchaseTerms.ResaleValue value;
+    private final Growths growths;
 
     public ResaleCurve(Money price, PurchaseTerms.ResaleValue value) {
+        this(price, value, new Growths());
+    }
+
+    /** One of many that go by the same losses. */
+    public ResaleCurve(Money price, PurchaseTerms.ResaleValue value, Growths growths) {
         this.price = price.major();
         this.value = value;
+        this.growths = growths;
     }
 
     /** In major units, unrounded. */
     public BigDecimal valueAt(int month) {
         if (value instanceof PurchaseTerms.YearlyLoss loss) {
-            Growth kept = new Growth(BigDecimal.ONE.subtract(loss.loss().fraction()));
-            return price.multiply(kept.over(month), Growth.EXACT_ENOUGH);
+            BigDecimal kept = BigDecimal.ONE.subtract(loss.loss().fraction());
+            return price.multiply(growths.over(kept, month), Growth.EXACT_ENOUGH);
         }
         return between((PurchaseTerms.Points) value, month);
     }

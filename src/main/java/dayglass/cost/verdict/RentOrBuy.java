@@ -5,6 +5,7 @@ import dayglass.base.Money;
 import dayglass.base.Percent;
 import dayglass.cost.ownership.CashFlow;
 import dayglass.cost.ownership.Growth;
+import dayglass.cost.ownership.Growths;
 import dayglass.cost.ownership.Ownership;
 import dayglass.cost.ownership.PurchaseTerms;
 import dayglass.cost.rental.RentalTerms;
@@ -72,7 +73,11 @@ public record RentOrBuy(
 
     /** The rent of a year at today's rates, unrounded, in major units. */
     BigDecimal yearOfRent() {
-        return rented().stream()
+        return yearOf(rented());
+    }
+
+    private static BigDecimal yearOf(List<Rented> rented) {
+        return rented.stream()
                 .map(each -> each.oneJob().major().multiply(each.kind().perYear()))
                 .reduce(BigDecimal.ZERO, BigDecimal::add);
     }
@@ -122,6 +127,16 @@ public record RentOrBuy(
     /** What renting costs over the term at present value, rounded once, half up. */
     public Money presentCostOfRenting() {
         return rounded(presentRent(yearOfRent()));
+    }
+
+    /**
+     * The same of one choice of many that go by the same rates.
+     *
+     * @param rented what {@link #rented} says
+     */
+    public Money presentCostOfRenting(List<Rented> rented, Growths growths) {
+        int months = terms.termMonths();
+        return rounded(present(byMonth(yearOf(rented), months), growths.presentByMonth(discountRate, months)));
     }
 
     /** The one rounding of what was worked out in major units: half up, a tie away from zero. */

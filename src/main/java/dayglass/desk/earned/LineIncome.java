@@ -51,7 +51,7 @@ final class LineIncome {
     }
 
     /**
-     * An extension is charged with its add-ons and taxes inside, less what earlier ones of the line came to; its hire
+     * An extension is charged with its add-ons inside and its taxes, less what earlier ones of the line came to; its hire
      * follows in the same way from the rate and the days that the rental keeps.
      */
     private Money extensions() {

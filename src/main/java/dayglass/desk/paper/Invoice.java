@@ -77,9 +77,14 @@ public record Invoice(long number, Rental rental, List<Item> hired, List<Item> c
         return taxes;
     }
 
-    /** The amounts of extensions hold the taxes of the card, which do not stand apart. */
+    /** The amount of an extension that was charged before their taxes stood apart holds them. */
     public boolean hidesTaxes() {
-        return rental.charges().stream().anyMatch(charge -> charge.kind() == Charge.Kind.EXTENSION);
+        return rental.charges().stream()
+                .filter(charge ->
+                        charge.kind() == Charge.Kind.EXTENSION && charge.taxes().isEmpty())
+                .flatMap(charge -> charge.line().stream())
+                .anyMatch(line ->
+                        !rental.promise().price().lines().get(line).taxes().isEmpty());
     }
 
     /** What is left to pay; below nothing where it has to be paid back. */

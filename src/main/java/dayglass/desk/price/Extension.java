@@ -2,6 +2,7 @@ package dayglass.desk.price;
 
 import dayglass.base.DateRange;
 import dayglass.base.Money;
+import dayglass.catalogue.Mark;
 import dayglass.cost.DayUse;
 import dayglass.cost.Schedule;
 import dayglass.cost.rental.PeriodPricing;
@@ -10,7 +11,10 @@ import dayglass.cost.rental.RentalTerms;
 import dayglass.desk.DeskRules;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -24,12 +28,17 @@ public final class Extension {
      * The cost of keeping a line.
      *
      * @param charge what is to be paid on top; below nothing where the longer rental costs less than what was promised
+     * @param taxes of that, by code
      * @param hire what of it is hire less discount, without add-ons and trips
      * @param asOne whether it is the whole time priced as one rental
      */
-    public record Cost(Money charge, Money hire, boolean asOne) {}
+    public record Cost(Money charge, Map<String, Money> taxes, Money hire, boolean asOne) {
+        public Cost {
+            taxes = Collections.unmodifiableMap(new LinkedHashMap<>(taxes));
+        }
+    }
 
-    private record Price(Money total, Money hire) {}
+    private record Price(Money total, Map<String, Money> taxes, Money hire) {}
 
     /**
      * Prices more days, each for shooting, by the very rate of the line.
@@ -54,10 +63,11 @@ public final class Extension {
                         line, asked, schedule, DateRange.inclusive(line.dates().from(), last), rules)
                 .map(price -> new Cost(
                         price.total().minus(line.total()),
+                        beyond(line, price.taxes()),
                         price.hire().minus(line.hire().minus(line.discount())),
                         true));
-        Optional<Cost> alone =
-                price(line, asked, schedule, added, rules).map(price -> new Cost(price.total(), price.hire(), false));
+        Optional<Cost> alone = price(line, asked, schedule, added, rules)
+                .map(price -> new Cost(price.total(), price.taxes(), price.hire(), false));
         boolean one = whole.isPresent()
                 && (alone.isEmpty()
                         || whole.get().charge().compareTo(alone.get().charge()) <= 0);
@@ -75,12 +85,25 @@ public final class Extension {
             if (own) {
                 Money hire = found.hire().minus(found.discount()).plus(found.raisedToMinimum());
                 Money off = line.off().of(hire);
-                return new Price(pricing.reduced(found, off).total(), hire.minus(off));
+                RentalCharge reduced = pricing.reduced(found, off);
+                Map<String, Money> taxes = new LinkedHashMap<>();
+                reduced.addOns().stream()
+                        .filter(addOn -> line.rate().mark(addOn.name()) == Mark.TAX)
+                        .forEach(addOn -> taxes.put(addOn.name(), addOn.amount()));
+                return new Price(reduced.total(), taxes, hire.minus(off));
             }
             Money hire = found.total().plus(rules.markUp().of(found.total()));
             Money net = hire.minus(line.off().of(hire));
-            return new Price(
-                    rules.taxes().stream().map(tax -> tax.percent().of(net)).reduce(net, Money::plus), net);
+            Map<String, Money> taxes = new LinkedHashMap<>();
+            rules.taxes().forEach(tax -> taxes.merge(tax.code(), tax.percent().of(net), Money::plus));
+            return new Price(taxes.values().stream().reduce(net, Money::plus), taxes, net);
         });
+    }
+
+    /** The taxes less those that the line bears already. */
+    private static Map<String, Money> beyond(PricedLine line, Map<String, Money> taxes) {
+        Map<String, Money> more = new LinkedHashMap<>(taxes);
+        line.taxes().forEach((code, amount) -> more.merge(code, amount.times(-1), Money::plus));
+        return more;
     }
 }

@@ -7,7 +7,9 @@ import dayglass.catalogue.Mark;
 import dayglass.catalogue.Rate;
 import dayglass.inventory.Unit;
 import java.math.BigDecimal;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -60,6 +62,15 @@ public record PricedLine(
      * @param rate the budget rate at which each of them was converted
      */
     public record Foreign(Money cost, BigDecimal rate) {}
+
+    /** Its taxes by code. */
+    public Map<String, Money> taxes() {
+        Map<String, Money> taxes = new LinkedHashMap<>();
+        addOns.stream()
+                .filter(addOn -> addOn.mark() == Mark.TAX)
+                .forEach(addOn -> taxes.merge(addOn.name(), addOn.amount(), Money::plus));
+        return taxes;
+    }
 
     /** What the house keeps of what is rented in, before taxes: hire less discount and cost. */
     public Optional<Money> margin() {

@@ -13,7 +13,7 @@ import java.util.Optional;
  * Something charged beside the price.
  *
  * @param line the priced line that it is about
- * @param days of a late charge, how many
+ * @param days of a late charge how many; of an extension how many after the last one of the promise
  * @param reverses the place of the charge that it takes back, from 0
  */
 public record Charge(

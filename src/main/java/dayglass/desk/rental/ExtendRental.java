@@ -1,25 +1,30 @@
 package dayglass.desk.rental;
 
 import dayglass.base.Fault;
+import dayglass.base.Money;
 import dayglass.base.Outcome;
 import dayglass.base.Problem;
 import dayglass.base.Stored;
 import dayglass.desk.DeskRules;
 import dayglass.desk.price.Extension;
 import dayglass.desk.price.PricedLine;
+import dayglass.house.House;
 import dayglass.inventory.booking.BookUnits;
 import dayglass.inventory.booking.FreeDays;
 import dayglass.inventory.booking.Occupation;
 import dayglass.inventory.booking.Stay;
 import dayglass.inventory.booking.Whereabouts;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 
-/** Makes the bookings of a rental longer and charges what that costs; inside a transaction of its caller. */
+/** Makes the bookings of a rental longer and charges what that costs, and back; inside a transaction of its caller. */
 final class ExtendRental {
     private final Rentals rentals;
     private final Whereabouts whereabouts;
@@ -45,7 +50,7 @@ final class ExtendRental {
             }
         }
         for (int line : longer) {
-            LocalDate before = lastDay(rental, line);
+            LocalDate before = new Extended(rental, line).lastDay();
             if (!last.isAfter(before)) {
                 return Outcome.refused(Problem.faulty(
                         List.of(new Fault("/lastDay", "must be after " + before + ", the last day as it stands"))));
@@ -64,45 +69,60 @@ final class ExtendRental {
                                 rentals.change(new Stored<>(based.id(), based.version(), rental.charging(charges))));
     }
 
-    /** As extended before, where it was. */
-    private static LocalDate lastDay(Rental rental, int line) {
-        return rental.charges().stream()
-                .filter(charge -> charge.kind() == Charge.Kind.EXTENSION
-                        && charge.reverses().isEmpty())
-                .filter(charge -> charge.line().equals(Optional.of(line)))
-                .map(charge -> rental.promise()
-                        .price()
-                        .lines()
-                        .get(line)
-                        .dates()
-                        .lastDay()
-                        .plusDays(charge.days()))
-                .reduce((earlier, later) -> later)
-                .orElse(rental.promise().price().lines().get(line).dates().lastDay());
-    }
-
     /** The days count from the promise, so that a second extension takes back what the first cost. */
     private Charge charge(Rental rental, int line, LocalDate last, Extension.Cost cost) {
         PricedLine priced = rental.promise().price().lines().get(line);
-        int days = Math.toIntExact(last.toEpochDay() - priced.dates().lastDay().toEpochDay());
-        dayglass.base.Money before = rental.charges().stream()
-                .filter(each -> each.kind() == Charge.Kind.EXTENSION)
-                .filter(each -> each.line().equals(Optional.of(line)))
-                .map(Charge::total)
-                .reduce(dayglass.base.Money.zero(priced.total().currency()), dayglass.base.Money::plus);
+        Extended before = new Extended(rental, line);
+        Money more = cost.charge().minus(before.charged());
+        List<Charge.Tax> taxes = taxes(cost.taxes(), before.taxes());
         return new Charge(
                 Charge.Kind.EXTENSION,
                 Optional.empty(),
                 Optional.of(line),
-                days,
+                Math.toIntExact(last.toEpochDay() - priced.dates().lastDay().toEpochDay()),
                 priced.what() + " kept to " + last + ", "
                         + (cost.asOne() ? "the whole priced as one rental" : "the added days by themselves")
-                        + ", add-ons and taxes as by the card included",
-                cost.charge().minus(before),
-                List.of(),
+                        + ", add-ons as by the card included",
+                taxes.stream().map(Charge.Tax::amount).reduce(more, Money::minus),
+                taxes,
                 Optional.empty(),
                 whereabouts.whoActs().now(),
                 whereabouts.clock().instant());
+    }
+
+    private static List<Charge.Tax> taxes(Map<String, Money> all, Map<String, Money> before) {
+        Map<String, Money> more = new LinkedHashMap<>(all);
+        before.forEach((code, amount) -> more.merge(code, amount.times(-1), Money::plus));
+        return more.entrySet().stream()
+                .map(tax -> new Charge.Tax(tax.getKey(), tax.getValue()))
+                .toList();
+    }
+
+    /**
+     * Gives back the days of an extension whose charge is about to be taken back: what is not back yet is booked to the
+     * day before it. Refused where a later extension builds on it, and where days of it have been had.
+     *
+     * @param at the place of its charge
+     */
+    Outcome<Boolean> shorten(Rental rental, int at) {
+        int line = rental.charges().get(at).line().orElseThrow();
+        Extended extended = new Extended(rental, line);
+        if (!extended.isLatest(at)) {
+            return RunRental.refused(
+                    "The line was extended once more after that: take back the latest extension first.");
+        }
+        LocalDate last = extended.lastDayWithout(at);
+        House house = whereabouts.settings().now().facts();
+        Instant due = FreeDays.use(last, last, house).back();
+        Instant now = whereabouts.clock().instant();
+        boolean had = rental.standing().stream()
+                .filter(placed -> placed.line() == line)
+                .anyMatch(placed ->
+                        placed.back().map(Rental.Check::at).orElse(now).isAfter(due));
+        return had
+                ? RunRental.refused("Without the extension " + last
+                        + " is its last day, and days after that have been had: they are not taken back.")
+                : book(rental, Set.of(line), last);
     }
 
     private Outcome<Boolean> book(Rental rental, Set<Integer> lines, LocalDate last) {

@@ -117,7 +117,7 @@ public final class RunRental {
      */
     public record Said(String words, Money net, boolean taxed) {}
 
-    /** Takes a charge back by another, which stays beside it. */
+    /** Takes a charge back by another, which stays beside it; the days of an extension are given back with it. */
     public Outcome<Stored<Rental.Id, Rental>> reverse(Stored<Rental.Id, Rental> based, int at, String why) {
         List<Charge> charges = based.facts().charges();
         if (at < 0 || at >= charges.size()) {
@@ -129,22 +129,30 @@ public final class RunRental {
         if (again || mistaken.reverses().isPresent()) {
             return refused("It was reversed already, or takes another back itself.");
         }
-        return charging(
-                based,
-                new Charge(
-                        mistaken.kind(),
-                        mistaken.unit(),
-                        mistaken.line(),
-                        -mistaken.days(),
-                        "Taken back: " + why,
-                        mistaken.net().times(-1),
-                        mistaken.taxes().stream()
-                                .map(tax ->
-                                        new Charge.Tax(tax.code(), tax.amount().times(-1)))
-                                .toList(),
-                        Optional.of(at),
-                        whereabouts.whoActs().now(),
-                        now()));
+        if (based.facts().ending().isPresent()) {
+            return ended();
+        }
+        if (mistaken.kind() == Charge.Kind.EXTENSION) {
+            return atomically(() ->
+                    extending().shorten(based.facts(), at).then(done -> charging(based, takenBack(mistaken, at, why))));
+        }
+        return charging(based, takenBack(mistaken, at, why));
+    }
+
+    private Charge takenBack(Charge mistaken, int at, String why) {
+        return new Charge(
+                mistaken.kind(),
+                mistaken.unit(),
+                mistaken.line(),
+                -mistaken.days(),
+                "Taken back: " + why,
+                mistaken.net().times(-1),
+                mistaken.taxes().stream()
+                        .map(tax -> new Charge.Tax(tax.code(), tax.amount().times(-1)))
+                        .toList(),
+                Optional.of(at),
+                whereabouts.whoActs().now(),
+                now());
     }
 
     /** A unit that will not come back: it leaves the shelf as lost, and its value is charged. */
@@ -198,8 +206,11 @@ public final class RunRental {
      * @param last the last day of use now
      */
     public Outcome<Stored<Rental.Id, Rental>> extend(Stored<Rental.Id, Rental> based, LocalDate last) {
-        return atomically(
-                () -> new ExtendRental(rentals, whereabouts, rules.now().facts()).to(based, last));
+        return atomically(() -> extending().to(based, last));
+    }
+
+    private ExtendRental extending() {
+        return new ExtendRental(rentals, whereabouts, rules.now().facts());
     }
 
     /** Keeps what deposit the customer left. */
@@ -304,7 +315,7 @@ public final class RunRental {
 
     private Outcome<Stored<Rental.Id, Rental>> charging(Stored<Rental.Id, Rental> based, Charge charge) {
         return based.facts().ending().isPresent()
-                ? refused("The rental has ended, so that nothing can be charged to it any more.")
+                ? ended()
                 : rentals.change(
                         new Stored<>(based.id(), based.version(), based.facts().charging(List.of(charge))));
     }
@@ -333,6 +344,10 @@ public final class RunRental {
 
     private <T> Outcome<T> atomically(java.util.function.Supplier<Outcome<T>> work) {
         return whereabouts.around().transactions().atomically(work);
+    }
+
+    private static <T> Outcome<T> ended() {
+        return refused("The rental has ended, so that nothing can be charged to it any more.");
     }
 
     static <T> Outcome<T> refused(String detail) {

@@ -1,5 +1,6 @@
 package dayglass.desk.today;
 
+import dayglass.inventory.Unit;
 import dayglass.inventory.booking.HandOver;
 import dayglass.inventory.booking.Obstacle;
 import dayglass.inventory.booking.Occupation;
@@ -7,15 +8,17 @@ import dayglass.inventory.booking.UnitState;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 
 /** Why booked units cannot go out when they are to, as far as it is known now. */
 final class Hindrances {
     private final Gathered day;
-    private final HandOver.Door door;
+    private final List<HandOver.Rule> rules;
 
-    Hindrances(Gathered day, HandOver.Door door) {
+    /** @param units that may be asked for */
+    Hindrances(Gathered day, HandOver.Door door, Set<Unit.Id> units) {
         this.day = day;
-        this.door = door;
+        this.rules = door.rules().stream().map(rule -> rule.ofAll(units)).toList();
     }
 
     /** Whole sentences; none where nothing stands in the way. */
@@ -39,7 +42,7 @@ final class Hindrances {
         state.heldTo()
                 .filter(last -> at.atZone(day.house.zone()).toLocalDate().isAfter(last))
                 .ifPresent(last -> why.add("The house holds it to " + last + " only."));
-        door.rules().stream()
+        rules.stream()
                 .flatMap(rule -> rule.against(state, at).stream())
                 .map(Obstacle::why)
                 .forEach(why::add);

@@ -16,20 +16,26 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** What has still to be got, and which booked units cannot go, of all that goes out from the day to an end. */
 final class Shortages {
     private final Gathered day;
     private final Whereabouts whereabouts;
-    private final Hindrances hindrances;
     private final Instant end;
+    private final List<Stored<Occupation.Id, Occupation>> going;
+    private final Hindrances hindrances;
     private final Map<Today.Whose, Found> found = new LinkedHashMap<>();
 
     Shortages(Gathered day, Whereabouts whereabouts, Instant end) {
         this.day = day;
         this.whereabouts = whereabouts;
-        this.hindrances = new Hindrances(day, whereabouts.door());
         this.end = end;
+        this.going = day.bookings.values().stream().filter(this::goesOut).toList();
+        this.hindrances = new Hindrances(
+                day,
+                whereabouts.door(),
+                going.stream().map(booking -> booking.facts().unit()).collect(Collectors.toSet()));
     }
 
     /** What was found of one customer. */
@@ -51,7 +57,7 @@ final class Shortages {
                 cancelled(rental);
             }
         }
-        day.bookings.values().stream().filter(this::goesOut).forEach(this::hindered);
+        going.forEach(this::hindered);
         List<Today.Shortage> shorts = new ArrayList<>();
         found.forEach((whose, of) -> shorts.add(new Today.Shortage(
                 of.at,

@@ -107,7 +107,7 @@ public final class BookUnits {
             }
             Stay stay = entry.stay(settings.now().facts());
             Optional<Problem> refusal = unfinished(entry)
-                    .or(() -> stay.equals(old.stay())
+                    .or(() -> stay.within(old.stay())
                             ? Optional.empty()
                             : refusal(old.unit(), old.kind(), stay, Optional.of(based.id())));
             return refusal.<Outcome<Stored<Occupation.Id, Occupation>>>map(Outcome::refused)

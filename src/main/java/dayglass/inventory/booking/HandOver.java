@@ -6,6 +6,7 @@ import dayglass.base.Stored;
 import dayglass.base.Transactions;
 import dayglass.house.House;
 import dayglass.house.Person;
+import dayglass.inventory.Unit;
 import dayglass.inventory.booking.Occupation.Handling;
 import dayglass.inventory.booking.Occupation.Kind;
 import java.time.Duration;
@@ -15,6 +16,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Lets booked units out and takes them back. Rules that allow or refuse are asked in turn; one that is
@@ -34,6 +36,11 @@ public final class HandOver {
          * @param at when it is to go out, now or later
          */
         Optional<Obstacle> against(UnitState unit, Instant at);
+
+        /** The same for many units, which are read together as they stand now. */
+        default Rule ofAll(Set<Unit.Id> units) {
+            return this;
+        }
     }
 
     /** What is asked before a unit leaves, and where it is written down that one left all the same. */

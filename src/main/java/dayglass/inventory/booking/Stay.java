@@ -23,6 +23,11 @@ public record Stay(Instant out, Instant back, Instant freeAt) {
         return out.isBefore(other.freeAt) && other.out.isBefore(freeAt);
     }
 
+    /** Nothing stands in the way of it that did not of the other. */
+    boolean within(Stay other) {
+        return !out.isBefore(other.out) && !back.isAfter(other.back) && !freeAt.isAfter(other.freeAt);
+    }
+
     /** The same stay as long, from another moment on. */
     Stay from(Instant newOut) {
         Duration later = Duration.between(out, newOut);

@@ -4,6 +4,7 @@ import dayglass.base.Stored;
 import dayglass.catalogue.LensModel;
 import dayglass.catalogue.RateCards;
 import dayglass.catalogue.Suppliers;
+import dayglass.cost.ownership.Growths;
 import dayglass.cost.ownership.OwnSales;
 import dayglass.house.House;
 import dayglass.inventory.LensSet;
@@ -64,7 +65,8 @@ public final class MyGlass {
                 footing,
                 house,
                 now,
-                new SimilarRates(rateCards, suppliers.house().map(Stored::id), today));
+                new SimilarRates(rateCards, suppliers.house().map(Stored::id), today),
+                new Growths());
         Map<LensModel.Id, List<OwnSales.Sale>> sales = sales(all);
         Map<Unit.Id, UnitWorth> units = new LinkedHashMap<>();
         Optional<Map<Unit.Id, Lettings>> lettings = letting.all();

@@ -1,6 +1,8 @@
 package dayglass.inventory.worth;
 
 import dayglass.base.Money;
+import dayglass.base.Percent;
+import dayglass.cost.ownership.Growths;
 import dayglass.cost.ownership.OwnSales;
 import dayglass.cost.ownership.PurchaseTerms;
 import dayglass.cost.ownership.ResaleCurve;
@@ -23,13 +25,16 @@ import java.util.Optional;
 public record ValueToday(Money paid, LocalDate boughtOn, int months, int sales, Money today, Money inAYear) {
     private static final int YEAR = 12;
 
+    /** What all units of one reading go by alike. */
+    record Basis(Percent lossPerYear, LocalDate today, Growths growths) {}
+
     /** Empty where the price or the day of the purchase is not recorded. */
-    static Optional<ValueToday> of(Unit unit, List<OwnSales.Sale> sales, Footing footing, LocalDate today) {
+    static Optional<ValueToday> of(Unit unit, List<OwnSales.Sale> sales, Basis basis) {
         return owned(unit)
                 .flatMap(owned -> owned.price()
                         .flatMap(price -> owned.boughtOn()
-                                .filter(day -> !day.isAfter(today))
-                                .map(day -> of(price, day, sales, footing, today))));
+                                .filter(day -> !day.isAfter(basis.today()))
+                                .map(day -> of(price, day, sales, basis))));
     }
 
     private static Optional<Holding.Owned> owned(Unit unit) {
@@ -37,15 +42,15 @@ public record ValueToday(Money paid, LocalDate boughtOn, int months, int sales, 
                 .fold(Optional::of, rented -> Optional.empty(), (Holding.Consigned lent) -> Optional.empty());
     }
 
-    private static ValueToday of(
-            Money price, LocalDate day, List<OwnSales.Sale> all, Footing footing, LocalDate today) {
+    private static ValueToday of(Money price, LocalDate day, List<OwnSales.Sale> all, Basis basis) {
         List<OwnSales.Sale> sales = all.stream()
                 .filter(sale -> sale.paid().currency().equals(price.currency()))
                 .toList();
         ResaleCurve curve = new ResaleCurve(
                 price,
-                sales.isEmpty() ? new PurchaseTerms.YearlyLoss(footing.lossPerYear()) : OwnSales.points(price, sales));
-        int months = monthsBetween(day, today);
+                sales.isEmpty() ? new PurchaseTerms.YearlyLoss(basis.lossPerYear()) : OwnSales.points(price, sales),
+                basis.growths());
+        int months = monthsBetween(day, basis.today());
         return new ValueToday(
                 price, day, months, sales.size(), at(curve, price, months), at(curve, price, months + YEAR));
     }

@@ -4,6 +4,7 @@ import dayglass.base.Currency;
 import dayglass.base.DateRange;
 import dayglass.base.Money;
 import dayglass.base.Stored;
+import dayglass.cost.ownership.Growths;
 import dayglass.cost.ownership.OwnSales;
 import dayglass.cost.verdict.JobKind;
 import dayglass.house.House;
@@ -20,12 +21,13 @@ import java.util.List;
 import java.util.Optional;
 
 /** Weighs one unit after another by the same footing, house and moment. */
-record Weighing(Footing footing, House house, Instant now, SimilarRates rates) {
+record Weighing(Footing footing, House house, Instant now, SimilarRates rates, Growths growths) {
     private static final int YEAR_DAYS = 365;
 
     UnitWorth of(Stored<Unit.Id, Unit> unit, UnitRecords records, Lettings lettings, List<OwnSales.Sale> salesOfModel) {
         UnitFigures life = UnitFigures.of(records, lettings, house, now);
-        Optional<ValueToday> value = ValueToday.of(unit.facts(), salesOfModel, footing, today());
+        Optional<ValueToday> value = ValueToday.of(
+                unit.facts(), salesOfModel, new ValueToday.Basis(footing.lossPerYear(), today(), growths));
         List<JobKind> jobs = OwnUse.within(lastYear(), records, lettings.bookings(), house, now);
         Optional<Money> insured = value.map(known -> insured(unit.facts(), known.today()));
         Optional<SimilarRates.Found> found = jobs.isEmpty()
@@ -39,7 +41,8 @@ record Weighing(Footing footing, House house, Instant now, SimilarRates rates) {
                         lettingAYear(lettings, known.today().currency()),
                         jobs),
                 footing,
-                terms)));
+                terms,
+                growths)));
         return new UnitWorth(unit, life.money(), life.lastYear(), life.everSince(), value, more, unknown(value, found));
     }
 

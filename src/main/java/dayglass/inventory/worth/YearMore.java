@@ -4,6 +4,7 @@ import dayglass.base.Money;
 import dayglass.base.Percent;
 import dayglass.cost.ownership.CashFlow;
 import dayglass.cost.ownership.Flow;
+import dayglass.cost.ownership.Growths;
 import dayglass.cost.ownership.Ownership;
 import dayglass.cost.ownership.PurchaseTerms;
 import dayglass.cost.rental.RentalTerms;
@@ -54,14 +55,15 @@ public record YearMore(List<Line> lines, List<RentOrBuy.Rented> rented, List<Str
      */
     record Facts(ValueToday value, Money insured, Money service, Money letting, List<JobKind> jobs) {}
 
-    static YearMore of(Facts facts, Footing footing, SimilarRates.Found rates) {
+    static YearMore of(Facts facts, Footing footing, SimilarRates.Found rates, Growths growths) {
         RentOrBuy choice = choice(facts, footing, rates.terms());
         List<Line> lines = new ArrayList<>();
-        CashFlow owning = choice.owning();
+        CashFlow owning = CashFlow.of(choice.ownership(), growths);
         for (CashFlow.Line line : owning.presentByFlow()) {
             lines.add(new Line(WORDS.getOrDefault(line.flow(), line.flow().words()), line.amount()));
         }
-        Money rent = choice.presentCostOfRenting();
+        List<RentOrBuy.Rented> rented = choice.rented();
+        Money rent = choice.presentCostOfRenting(rented, growths);
         if (rent.signum() != 0) {
             lines.add(new Line("not paid: rent for the same use", rent));
         }
@@ -70,7 +72,7 @@ public record YearMore(List<Line> lines, List<RentOrBuy.Rented> rented, List<Str
         if (!told.equals(gain)) {
             lines.add(new Line("rounding of the lines", gain.minus(told)));
         }
-        return new YearMore(lines, choice.rented(), rates.from(), gain);
+        return new YearMore(lines, rented, rates.from(), gain);
     }
 
     private static RentOrBuy choice(Facts facts, Footing footing, List<RentalTerms> rates) {

@@ -6,7 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import dayglass.base.Money;
 import dayglass.base.Percent;
 import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -80,6 +84,39 @@ class PublishedOwnershipFiguresTest {
         for (int at = 0; at < wanted.length; at++) {
             assertEquals(wanted[at], rates[at], 1e-6);
         }
+    }
+
+    /**
+     * Flows on days, a year of 365 as one period of as many parts: a spreadsheet's documentation of XNPV (its rate of
+     * return is recomputed there); LibreOffice Help, XNPV and XIRR, which prints its second day as 2 January 2001, though
+     * its results need 1 February.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "9, 2008-01-01 2008-03-01 2008-10-30 2009-02-15 2009-04-01, -10000 2750 4250 3250 2750,"
+                + " 2086.647602031535, 0.3733625335188",
+        "6, 2001-01-01 2001-02-01 2001-03-15 2001-05-12 2001-08-10, -10000 2000 2500 5000 1000,"
+                + " 323.0168935873, 0.1828434858",
+    })
+    void flowsOnDays(String rate, String days, String amounts, double value, double ofReturn) {
+        List<BigDecimal> daily = daily(days.split(" ", -1), flows(amounts));
+        BigDecimal aDay = BigDecimal.valueOf(Math.pow(1 + Double.parseDouble(rate) / 100, 1.0 / 365) - 1);
+        near(value, RateOfReturn.netPresentValue(aDay, daily).doubleValue());
+        RateOfReturn found = RateOfReturn.of(daily);
+        assertTrue(found.all());
+        assertEquals(1, found.perPeriod().size());
+        assertEquals(ofReturn, Math.pow(1 + found.perPeriod().get(0).doubleValue(), 365) - 1, 1e-9);
+    }
+
+    private static List<BigDecimal> daily(String[] days, List<BigDecimal> amounts) {
+        LocalDate first = LocalDate.parse(days[0]);
+        LocalDate last = LocalDate.parse(days[days.length - 1]);
+        List<BigDecimal> daily =
+                new ArrayList<>(Collections.nCopies((int) ChronoUnit.DAYS.between(first, last) + 1, BigDecimal.ZERO));
+        for (int at = 0; at < days.length; at++) {
+            daily.set((int) ChronoUnit.DAYS.between(first, LocalDate.parse(days[at])), amounts.get(at));
+        }
+        return daily;
     }
 
     @Test
@@ -220,6 +257,23 @@ class PublishedOwnershipFiguresTest {
                 Depreciation.declining(euros("2400"), euros("300"), 10, new BigDecimal("1.5"), false)
                         .get(1)
                         .amount());
+    }
+
+    /**
+     * A spreadsheet's documentation of DB: 1000000 down to 100000 in 6 years at the share 1 - 0.1^(1/6), told to three
+     * decimals, bought with seven months of its year left. Ours knows whole years alone, so it begins with the second,
+     * from what the first left; the first is seven twelfths of a whole one.
+     */
+    @Test
+    void decliningBalanceAtAShareOfItsOwn() {
+        BigDecimal factor = new BigDecimal("0.319").multiply(BigDecimal.valueOf(6));
+        Money whole = Depreciation.declining(euros("1000000"), euros("100000"), 6, factor, false)
+                .get(0);
+        assertEquals(186083.33, whole.major().doubleValue() * 7 / 12, 0.005);
+        List<Money> later =
+                Depreciation.declining(euros("1000000").minus(euros("186083.33")), euros("100000"), 6, factor, false);
+        assertEquals(
+                List.of("259639.42", "176814.44", "120410.64", "81999.64", "55841.76"), amounts(later.subList(0, 5)));
     }
 
     /** LibreOffice Help, DDB: the twelfth of 60 is 1721.81; OpenFormula: the fifth of five at 2.3 is nothing any more. */

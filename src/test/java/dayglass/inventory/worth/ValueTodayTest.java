@@ -3,6 +3,7 @@ package dayglass.inventory.worth;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import dayglass.base.Money;
+import dayglass.cost.ownership.Growths;
 import dayglass.cost.ownership.OwnSales;
 import dayglass.cost.verdict.Choices;
 import dayglass.inventory.Holding;
@@ -37,7 +38,8 @@ class ValueTodayTest {
     }
 
     private static Optional<ValueToday> value(Unit unit, OwnSales.Sale... sales) {
-        return ValueToday.of(unit, List.of(sales), Footing.USUAL, TODAY);
+        return ValueToday.of(
+                unit, List.of(sales), new ValueToday.Basis(Footing.USUAL.lossPerYear(), TODAY, new Growths()));
     }
 
     /** 9 per cent a year: 10000 is 9100 after one year, 8281 after two, 7535.71 after three. */

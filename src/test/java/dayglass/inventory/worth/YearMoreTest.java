@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import dayglass.base.Money;
 import dayglass.base.Percent;
+import dayglass.cost.ownership.Growths;
 import dayglass.cost.rental.RentalTerms;
 import dayglass.cost.verdict.Choices;
 import dayglass.cost.verdict.JobKind;
@@ -52,7 +53,7 @@ class YearMoreTest {
         "0, 800, 68.00, keep"
     })
     void aYearMoreIsWhatItSavesLessWhatItTakes(int jobs, String letting, String gain, String word) {
-        YearMore year = YearMore.of(facts("6000", "5400", letting, jobs), footing("0"), byDay("80"));
+        YearMore year = YearMore.of(facts("6000", "5400", letting, jobs), footing("0"), byDay("80"), new Growths());
         assertEquals(euros(gain), year.gain());
         assertEquals(word, year.word());
     }
@@ -60,7 +61,7 @@ class YearMoreTest {
     /** The same in doubles: each month's twelfth, the service in the middle and the sale at the end, all at present value. */
     @Test
     void everythingIsWorthLessTheLaterItComes() {
-        YearMore year = YearMore.of(facts("6000", "5400", "500", 4), footing("6"), byDay("80"));
+        YearMore year = YearMore.of(facts("6000", "5400", "500", 4), footing("6"), byDay("80"), new Growths());
         double months = 0;
         for (int month = 1; month <= 12; month++) {
             months += Math.pow(1.06, -month / 12.0) / 12;
@@ -76,7 +77,8 @@ class YearMoreTest {
             YearMore year = YearMore.of(
                     facts(cents(random), cents(random), cents(random), random.nextInt(3)),
                     footing("6.37"),
-                    byDay(cents(random)));
+                    byDay(cents(random)),
+                    new Growths());
             assertEquals(
                     year.gain(),
                     year.lines().stream().map(YearMore.Line::amount).reduce(euros("0"), Money::plus));

@@ -281,6 +281,61 @@ class DeskApiTest extends AtTheDesk {
         assertEquals("528.00", at(longer, "/owed"));
     }
 
+    /** The day more at 100.00: the waiver of 10 % in its net, the tax of 20 % by its code. */
+    @Test
+    void anExtensionBearsItsTaxesByCode() {
+        Reply rental = house.confirmed("4 days from mon", "{\"unit\": 2}");
+        Reply longer = house.rental(rental, "extend", "{\"lastDay\": \"2027-04-12\"}");
+        assertEquals("110.00", at(longer, "/charges/0/net"));
+        assertEquals(
+                "[{\"code\":\"sales tax\",\"amount\":\"22.00\"}]",
+                longer.json().at("/charges/0/taxes").toString());
+        Reply again = house.rental(longer, "extend", "{\"lastDay\": \"2027-04-13\"}");
+        assertEquals("22.00", at(again, "/charges/1/taxes/0/amount"), "of the second day alone");
+        assertEquals("132.00", at(again, "/charges/1/total"));
+    }
+
+    @Test
+    void takingAnExtensionBackGivesItsDaysBack() {
+        Reply rental = house.confirmed("4 days from mon", "{\"unit\": 2}");
+        String promised = booked(rental);
+        Reply week = house.rental(rental, "extend", "{\"lastDay\": \"2027-04-12\"}");
+        String longer = booked(week);
+        Reply more = house.rental(week, "extend", "{\"lastDay\": \"2027-04-14\"}");
+        assertEquals(
+                422,
+                house.rental(more, "reversals", "{\"charge\": 0, \"why\": \"not kept\"}")
+                        .status());
+        Reply back = house.rental(more, "reversals", "{\"charge\": 1, \"why\": \"not kept\"}");
+        assertEquals(longer, booked(back));
+        back = house.rental(back, "reversals", "{\"charge\": 0, \"why\": \"not kept\"}");
+        assertEquals(promised, booked(back));
+        assertEquals("396.00", at(back, "/owed"));
+        Reply again = house.rental(back, "extend", "{\"lastDay\": \"2027-04-12\"}");
+        assertEquals("132.00", at(again, "/charges/4/total"), "the same day is for sale again");
+        assertEquals(longer, booked(again));
+    }
+
+    /** Due on 9 April without it: up to that moment its days are still ahead. */
+    @Test
+    void daysThatHaveBeenHadAreNotTakenBack() {
+        house.clock.set("2027-04-04T15:00:00Z");
+        Reply out = house.rental(house.confirmed("4 days from mon", "{\"unit\": 2}"), "handover", DeskHouse.units(2));
+        Reply longer = house.rental(out, "extend", "{\"lastDay\": \"2027-04-12\"}");
+        house.clock.set("2027-04-10T09:00:00Z");
+        Reply refused = house.rental(longer, "reversals", "{\"charge\": 0, \"why\": \"not kept\"}");
+        assertEquals(422, refused.status(), refused.text());
+        assertTrue(refused.text().contains("have been had"), refused.text());
+        house.clock.set("2027-04-08T09:00:00Z");
+        Reply back = house.rental(longer, "reversals", "{\"charge\": 0, \"why\": \"not kept\"}");
+        assertEquals("2027-04-09", booked(back).substring(0, 10));
+    }
+
+    private String booked(Reply rental) {
+        assertEquals(200, house.served.get("/api/rentals/" + rental.id()).status());
+        return at(house.served.get("/api/bookings/" + at(rental, "/placed/0/bookingId")), "/back");
+    }
+
     @Test
     void anotherUnitGoesInThePlaceOfOneThatDoesNotWork() {
         Reply rental = house.confirmed("mon", "{\"unit\": 2}");

@@ -132,12 +132,13 @@ class EarnedApiTest extends AtTheDesk {
         Reply rental = house.confirmed("4 days from mon", "{\"unit\": 2}");
         assertEquals("- 300.00", money("H40-2"));
         rental = house.rental(rental, "extend", "{\"lastDay\": \"2027-04-12\"}");
-        assertEquals("132.00", rental.json().at("/charges/0/net").asString());
+        assertEquals("132.00", rental.json().at("/charges/0/total").asString());
+        assertEquals("110.00", rental.json().at("/charges/0/net").asString());
         assertEquals("- 400.00", money("H40-2"));
         rental = house.rental(rental, "reversals", "{\"charge\": 0, \"why\": \"not kept\"}");
         assertEquals("- 300.00", money("H40-2"));
         rental = house.rental(rental, "extend", "{\"lastDay\": \"2027-04-13\"}");
-        assertEquals("264.00", rental.json().at("/charges/2/net").asString());
+        assertEquals("264.00", rental.json().at("/charges/2/total").asString());
         assertEquals("- 500.00", money("H40-2"));
     }
 

@@ -7,6 +7,7 @@ import dayglass.support.Reply;
 import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.time.LocalDate;
 import java.util.Map;
 import java.util.Random;
 import java.util.TreeMap;
@@ -179,7 +180,7 @@ class RentalWalksTest {
 
     private String lastDay(JsonNode rental) {
         String last = rental.at("/promise/price/lines/0/lastDay").asString();
-        return java.time.LocalDate.parse(last).plusDays(1 + random.nextInt(3)).toString();
+        return LocalDate.parse(last).plusDays(1 + random.nextInt(3)).toString();
     }
 
     private static BigDecimal amount(JsonNode node, String pointer) {
@@ -187,8 +188,8 @@ class RentalWalksTest {
     }
 
     /**
-     * What rentals brought their own glass. Each amount of the card is whole tens, so that waiver and tax make exactly 1.32
-     * of an extension's hire.
+     * What rentals brought their own glass. Each amount of the card is whole tens, so that the waiver makes exactly 1.1 of
+     * an extension's hire, and the tax stands apart.
      */
     private static BigDecimal brought(DeskHouse house) {
         BigDecimal sum = BigDecimal.ZERO;
@@ -206,7 +207,7 @@ class RentalWalksTest {
                 if (kind.equals("late")) {
                     sum = sum.add(amount(charge, "/net"));
                 } else if (kind.equals("extension")) {
-                    sum = sum.add(amount(charge, "/net").divide(new BigDecimal("1.32")));
+                    sum = sum.add(amount(charge, "/net").divide(new BigDecimal("1.1")));
                 }
             }
         }
@@ -223,6 +224,27 @@ class RentalWalksTest {
             }
         }
         return sum.setScale(2);
+    }
+
+    /** By the extensions that stand: those that nothing takes back. */
+    private static LocalDate lastDay(JsonNode rental, int line) {
+        LocalDate promised = LocalDate.parse(
+                rental.at("/promise/price/lines/" + line + "/lastDay").asString());
+        LocalDate last = promised;
+        JsonNode charges = rental.get("charges");
+        for (int at = 0; at < charges.size(); at++) {
+            JsonNode charge = charges.get(at);
+            boolean stands = charge.get("kind").asString().equals("extension")
+                    && charge.get("line").asInt() == line
+                    && !charge.has("reverses");
+            for (JsonNode other : charges) {
+                stands &= other.path("reverses").asInt(-1) != at;
+            }
+            if (stands) {
+                last = promised.plusDays(charge.get("days").asInt());
+            }
+        }
+        return last;
     }
 
     private static void assertBalanced(DeskHouse house, JsonNode rental) {
@@ -254,6 +276,12 @@ class RentalWalksTest {
                     placed.has("out") && !placed.has("back") && !placed.has("replaced"),
                     booking.has("wentOut") && !booking.has("cameBack"));
             assertEquals(placed.get("unitId"), booking.get("unitId"));
+            if (!placed.has("back") && !placed.has("replaced") && !cancelled) {
+                assertEquals(
+                        lastDay(rental, placed.get("line").asInt()).plusDays(1).toString(),
+                        booking.get("back").asString().substring(0, 10),
+                        "booked for as long as is paid for: " + rental);
+            }
         }
     }
 }
