@@ -22,8 +22,10 @@ public final class Engine {
 
     private final String version;
     private final Clock clock;
+    /** In turn, so that a sheet of many ways keeps nobody waiting for all of them. */
     private final Semaphore places =
-            new Semaphore(Math.max(2, Runtime.getRuntime().availableProcessors()));
+            new Semaphore(Math.max(2, Runtime.getRuntime().availableProcessors()), true);
+
     private final AtomicBoolean ending = new AtomicBoolean();
 
     /**

@@ -9,7 +9,6 @@ import dayglass.base.VersionedCollection;
 import dayglass.catalogue.PurchaseOffer;
 import dayglass.catalogue.Rate;
 import dayglass.catalogue.RateCard;
-import dayglass.catalogue.Supplier;
 import dayglass.cost.plan.Question;
 import dayglass.job.Job;
 import dayglass.wire.costing.CostingRequestReader;
@@ -38,45 +37,53 @@ public final class ResolveJob {
     }
 
     public Outcome<Question> resolve(Job job) {
+        return resolve(job, offeredTo(job));
+    }
+
+    /** What suppliers offer a job, for many questions that consider the same. */
+    public SupplierOptions offeredTo(Job job) {
+        return new SupplierOptions(sources, job.schedule().horizon().from());
+    }
+
+    /**
+     * The question of a job.
+     *
+     * @param offered to jobs that begin when it does
+     */
+    public Outcome<Question> resolve(Job job, SupplierOptions offered) {
         Gathering gathering = new Gathering(job);
-        return gatherCards(job, gathering)
-                .or(() -> gatherOffers(job, gathering))
+        return gatherCards(offered, gathering)
+                .or(() -> gatherOffers(offered, gathering))
                 .or(() -> gatherOwn(job, gathering))
                 .or(gathering::tooMany)
                 .map(Outcome::<Question>refused)
                 .orElseGet(() -> Outcome.done(gathering.question()));
     }
 
-    private Optional<Problem> gatherCards(Job job, Gathering gathering) {
-        LocalDate firstDay = job.schedule().horizon().from();
-        Map<RateCard.Id, RateCard> cards = new LinkedHashMap<>();
-        for (RateCard.Id id : job.sources().rateCards()) {
-            RateCard named = get(sources.rateCards(), id);
-            Optional<Stored<RateCard.Id, RateCard>> inForce =
-                    sources.rateCards().inForce(named, firstDay);
-            if (inForce.isEmpty()) {
-                return refusal("No rate card \"" + named.name() + "\" of " + nameOf(named.supplier())
-                        + " is in force on " + firstDay + ", the first day of the job; the earliest begins on "
-                        + sources.rateCards()
-                                .succession(named.supplier(), named.name())
-                                .get(0)
-                                .facts()
-                                .effectiveFrom()
-                        + ". Add an earlier card or take this one out of the job.");
+    private static Optional<Problem> gatherCards(SupplierOptions offered, Gathering gathering) {
+        Map<RateCard.Id, SupplierOptions.Card> cards = new LinkedHashMap<>();
+        for (RateCard.Id id : gathering.job.sources().rateCards()) {
+            Optional<Problem> problem = offered.card(id)
+                    .fold(
+                            card -> {
+                                cards.put(card.id(), card);
+                                return Optional.empty();
+                            },
+                            Optional::of);
+            if (problem.isPresent()) {
+                return problem;
             }
-            cards.put(inForce.get().id(), inForce.get().facts());
         }
-        for (RateCard card : cards.values()) {
-            String origin = "rate card \"" + card.name() + "\" of " + nameOf(card.supplier());
-            Supplier supplier = get(sources.suppliers(), card.supplier());
-            List<Rate> rates = card.rates().stream()
+        for (SupplierOptions.Card card : cards.values()) {
+            List<Rate> rates = card.card().rates().stream()
                     .filter(rate -> !rate.covers().isEmpty() && gathering.wants(rate.code()))
                     .toList();
-            Optional<Problem> problem =
-                    rates.isEmpty() ? Optional.empty() : otherCurrency(job, card.currency(), origin);
+            Optional<Problem> problem = rates.isEmpty()
+                    ? Optional.empty()
+                    : otherCurrency(gathering.job, card.card().currency(), card.origin());
             for (Rate rate : rates) {
-                problem = problem.or(() -> gathering.name(rate.code(), origin));
-                gathering.rentals.add(rate.from(supplier));
+                problem = problem.or(() -> gathering.name(rate.code(), card.origin()));
+                gathering.rentals.add(rate.from(card.supplier()));
             }
             if (problem.isPresent()) {
                 return problem;
@@ -85,24 +92,23 @@ public final class ResolveJob {
         return Optional.empty();
     }
 
-    private Optional<Problem> gatherOffers(Job job, Gathering gathering) {
+    private Optional<Problem> gatherOffers(SupplierOptions offered, Gathering gathering) {
+        Job job = gathering.job;
         for (PurchaseOffer.Id id : job.sources().purchaseOffers()) {
-            PurchaseOffer offer = get(sources.purchaseOffers(), id);
-            String code = offer.offer().code();
+            SupplierOptions.Offer offer = offered.offer(id);
+            String code = offer.offer().offer().code();
             if (!gathering.wants(code)) {
                 continue;
             }
-            String origin = "the purchase offer \"" + code + "\" of " + nameOf(offer.supplier());
-            Optional<Problem> problem = otherCurrency(job, offer.currency(), origin)
-                    .or(() -> lapsed(offer, origin))
-                    .or(() -> gathering.name(code, origin));
+            Optional<Problem> problem = otherCurrency(job, offer.offer().currency(), offer.origin())
+                    .or(() -> lapsed(offer.offer(), offer.origin()))
+                    .or(() -> gathering.name(code, offer.origin()));
             if (problem.isPresent()) {
                 return problem;
             }
             gathering.purchases.add(offer.offer()
-                    .from(
-                            get(sources.suppliers(), offer.supplier()),
-                            job.schedule().horizon().from()));
+                    .offer()
+                    .from(offer.supplier(), job.schedule().horizon().from()));
         }
         return Optional.empty();
     }
@@ -143,10 +149,6 @@ public final class ResolveJob {
 
     private static Optional<Problem> refusal(String detail) {
         return Optional.of(new Problem(Problem.Code.CANNOT_BE_DONE, detail));
-    }
-
-    private String nameOf(Supplier.Id id) {
-        return get(sources.suppliers(), id).name();
     }
 
     /** What a stored job points to is there: the database forbids its removal. */

@@ -19,11 +19,13 @@ public final class NetCost {
     private static final BigDecimal TWELVE = BigDecimal.valueOf(12);
 
     private final PurchaseTerms terms;
-    private final Growth discount;
+    private final BigDecimal[] present;
+    private final Growths growths;
 
-    private NetCost(PurchaseTerms terms, Percent discountRate) {
+    private NetCost(PurchaseTerms terms, Percent discountRate, Growths growths) {
         this.terms = terms;
-        this.discount = Growth.by(discountRate);
+        this.growths = growths;
+        this.present = growths.presentByMonth(discountRate, terms.termMonths());
     }
 
     /** What is paid at once: price, tax on it, extras. */
@@ -37,7 +39,12 @@ public final class NetCost {
 
     /** The net cost, rounded once, half up, to the minor unit. */
     public static Money of(PurchaseTerms terms, Percent discountRate) {
-        return new NetCost(terms, discountRate).net();
+        return of(terms, discountRate, new Growths());
+    }
+
+    /** That of one of many which go by the same rates. */
+    public static Money of(PurchaseTerms terms, Percent discountRate, Growths growths) {
+        return new NetCost(terms, discountRate, growths).net();
     }
 
     private Money net() {
@@ -76,7 +83,7 @@ public final class NetCost {
     private BigDecimal yearsPresent() {
         BigDecimal sum = BigDecimal.ZERO;
         for (int month = 1; month <= terms.termMonths(); month++) {
-            sum = sum.add(present(month));
+            sum = sum.add(present[month]);
         }
         return sum.divide(TWELVE, Growth.EXACT_ENOUGH);
     }
@@ -86,7 +93,7 @@ public final class NetCost {
         if (terms.service().isPresent()) {
             PurchaseTerms.Service service = terms.service().get();
             for (int month = service.everyMonths(); month < terms.termMonths(); month += service.everyMonths()) {
-                sum = sum.add(service.cost().major().multiply(present(month)));
+                sum = sum.add(service.cost().major().multiply(present[month]));
             }
         }
         return sum;
@@ -94,11 +101,7 @@ public final class NetCost {
 
     private BigDecimal resale() {
         BigDecimal kept = BigDecimal.ONE.subtract(terms.resale().sellingCost().fraction());
-        BigDecimal value = new ResaleCurve(terms.price(), terms.resale().value()).valueAt(terms.termMonths());
-        return value.multiply(kept).multiply(present(terms.termMonths()), Growth.EXACT_ENOUGH);
-    }
-
-    private BigDecimal present(int month) {
-        return BigDecimal.ONE.divide(discount.over(month), Growth.EXACT_ENOUGH);
+        BigDecimal value = new ResaleCurve(terms.price(), terms.resale().value(), growths).valueAt(terms.termMonths());
+        return value.multiply(kept).multiply(present[terms.termMonths()], Growth.EXACT_ENOUGH);
     }
 }

@@ -4,6 +4,7 @@ import dayglass.base.DateRange;
 import dayglass.base.Money;
 import dayglass.cost.DayUse;
 import dayglass.cost.Schedule;
+import dayglass.cost.ownership.Growths;
 import dayglass.cost.ownership.NetCost;
 import dayglass.cost.rental.PeriodCosts;
 import dayglass.cost.rental.PeriodPricing;
@@ -124,6 +125,7 @@ final class Resolved {
             rentals.add(new Rental(i, offer, windows(offer.available(), question.schedule()), question.schedule()));
         }
         List<Purchase> purchases = new ArrayList<>();
+        Growths growths = new Growths();
         for (int i = 0; i < question.purchases().size(); i++) {
             Question.Purchase offer = question.purchases().get(i);
             purchases.add(new Purchase(
@@ -131,7 +133,7 @@ final class Resolved {
                     offer,
                     question.schedule().dayOf(offer.availableFrom()),
                     offer.copies(),
-                    NetCost.of(offer.terms(), question.discountRate()).minor(),
+                    NetCost.of(offer.terms(), question.discountRate(), growths).minor(),
                     NetCost.outlay(offer.terms()).minor()));
         }
         return new Resolved(question, slots, asked, open, rentals, purchases);

@@ -19,23 +19,27 @@ import java.util.Map;
 public final class CostWay {
     private static final int LONGEST_NAME = 200;
 
-    private final WayParts parts;
+    private final OptionSources options;
+    private final LensModels models;
     private final ResolveJob resolveJob;
     private final MakeCosting makeCosting;
 
     public CostWay(OptionSources options, LensModels models, ResolveJob resolveJob, MakeCosting makeCosting) {
-        this.parts = new WayParts(options, models);
+        this.options = options;
+        this.models = models;
         this.resolveJob = resolveJob;
         this.makeCosting = makeCosting;
     }
 
     /** What a sheet of a job starts from; where the job does not resolve by itself, no way is completed. */
     SheetBasis basis(Job job, Judging judging, List<Stored<Way.Id, Way>> ways) {
+        WayParts parts = new WayParts(options, models, resolveJob.offeredTo(job));
         return new SheetBasis(
                 job,
                 judging,
+                parts,
                 resolveJob
-                        .resolve(job)
+                        .resolve(job, parts.offered())
                         .fold(question -> others(question, parts.known(job, ways), judging), problem -> Map.of()));
     }
 
@@ -55,10 +59,13 @@ public final class CostWay {
     }
 
     SheetRow row(Stored<Way.Id, Way> way, SheetBasis basis, StopSignal stop) {
+        WayParts parts = basis.parts();
         return parts.of(way.facts())
                 .then(pieces -> resolveJob
-                        .resolve(parts.considering(
-                                basis.job(), pieces, basis.others().keySet()))
+                        .resolve(
+                                parts.considering(
+                                        basis.job(), pieces, basis.others().keySet()),
+                                parts.offered())
                         .map(question -> new JudgedWay(way, basis, pieces, named(question, way.facts()))))
                 .fold(judged -> judged.costed(makeCosting, stop), problem -> unresolved(way, problem));
     }

@@ -2,15 +2,15 @@ package dayglass.planning.ways;
 
 import dayglass.job.Brief;
 import dayglass.optics.Mounts;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 
-/** Judges glass against a brief, each kind once; used by one thread. */
+/** Judges glass against a brief, each kind once; the threads of one sheet share it. */
 final class Judging {
     private final Brief brief;
     private final Mounts mounts;
-    private final Map<JudgedGlass.Models, JudgedGlass> judged = new HashMap<>();
+    private final Map<JudgedGlass.Models, JudgedGlass> judged = new ConcurrentHashMap<>();
 
     Judging(Brief brief, Mounts mounts) {
         this.brief = brief;

@@ -3,8 +3,9 @@ package dayglass.planning.ways;
 import dayglass.job.Job;
 import java.time.Duration;
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 
@@ -14,7 +15,7 @@ public final class OptionsSheet {
     private final Job.Id job;
     private final int ways;
     private final Instant startedAt;
-    private final List<SheetRow> rows = new ArrayList<>();
+    private final Map<Integer, SheetRow> rows = new TreeMap<>();
     private final CountDownLatch ended = new CountDownLatch(1);
     private volatile boolean stopped;
     private volatile boolean failed;
@@ -46,7 +47,7 @@ public final class OptionsSheet {
     /** Those done so far, in the order of the ways. */
     public List<SheetRow> rows() {
         synchronized (rows) {
-            return List.copyOf(rows);
+            return List.copyOf(rows.values());
         }
     }
 
@@ -77,15 +78,10 @@ public final class OptionsSheet {
         }
     }
 
-    void add(SheetRow row) {
+    /** The row of a way, anew or for the first time; the ways are numbered from 0. */
+    void put(int way, SheetRow row) {
         synchronized (rows) {
-            rows.add(row);
-        }
-    }
-
-    void replace(SheetRow row) {
-        synchronized (rows) {
-            rows.replaceAll(each -> each.way().equals(row.way()) ? row : each);
+            rows.put(way, row);
         }
     }
 

@@ -19,7 +19,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicLong;
+import java.util.function.IntConsumer;
+import java.util.stream.IntStream;
 
 /** The options sheets that are being worked out or were lately, each on a thread of its own. */
 public final class OptionsSheets {
@@ -65,18 +68,31 @@ public final class OptionsSheets {
         }
         return run(new OptionsSheet(last.incrementAndGet(), id, ways.size(), clock.instant()), sheet -> {
             SheetBasis basis = costWay.basis(job.get(), new Judging(brief.get(), mounts), ways);
-            ways.stream()
-                    .takeWhile(way -> !sheet.stopped())
-                    .forEach(way -> sheet.add(costWay.row(way, basis, sheet::stopped)));
-            sheet.rows().stream().takeWhile(row -> !sheet.stopped()).forEach(row -> payBack(sheet, row));
+            eachOf(sheet, ways.size(), way -> sheet.put(way, costWay.row(ways.get(way), basis, sheet::stopped)));
+            List<SheetRow> rows = sheet.rows();
+            eachOf(sheet, rows.size(), way -> payBack(sheet, way, rows.get(way)));
         });
     }
 
-    private void payBack(OptionsSheet sheet, SheetRow row) {
+    private void payBack(OptionsSheet sheet, int way, SheetRow row) {
         row.cost()
                 .flatMap(cost ->
                         asked.costings().find(cost.costing()).map(kept -> costWay.payback(kept, sheet::stopped)))
-                .ifPresent(payback -> sheet.replace(row.with(payback)));
+                .ifPresent(payback -> sheet.put(way, row.with(payback)));
+    }
+
+    /** Takes them in their order, as many at once as the machine has processors, until the sheet is stopped. */
+    private static void eachOf(OptionsSheet sheet, int count, IntConsumer work) {
+        AtomicInteger next = new AtomicInteger();
+        IntStream.range(0, Runtime.getRuntime().availableProcessors())
+                .parallel()
+                .forEach(worker -> {
+                    for (int each = next.getAndIncrement();
+                            each < count && !sheet.stopped();
+                            each = next.getAndIncrement()) {
+                        work.accept(each);
+                    }
+                });
     }
 
     private static <T> Outcome<T> refused(String detail) {

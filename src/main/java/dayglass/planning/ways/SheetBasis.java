@@ -9,7 +9,7 @@ import java.util.Map;
  *
  * @param others what the options that the job considers itself serve, by id: they may complete a way
  */
-record SheetBasis(Job job, Judging judging, Map<String, PieceCover> others) {
+record SheetBasis(Job job, Judging judging, WayParts parts, Map<String, PieceCover> others) {
     Brief brief() {
         return judging.brief();
     }

@@ -15,7 +15,7 @@ import dayglass.inventory.Unit;
 import dayglass.job.Job;
 import dayglass.job.Way;
 import dayglass.planning.OptionSources;
-import java.time.LocalDate;
+import dayglass.planning.SupplierOptions;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -23,16 +23,28 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 
-/** Looks up what a way names: the ids of its options in a costing, its glass, and the job that considers them too. */
+/**
+ * Looks up what the ways of one sheet name: the ids of their options in a costing, their glass, and the job that considers
+ * them too. Each piece is looked up once; the threads of the sheet share it.
+ */
 final class WayParts {
     private final OptionSources options;
     private final LensModels models;
+    private final SupplierOptions offered;
+    private final Map<Way.Piece, Outcome<Named>> lookedUp = new ConcurrentHashMap<>();
 
-    WayParts(OptionSources options, LensModels models) {
+    /** @param offered to the sheet's job */
+    WayParts(OptionSources options, LensModels models, SupplierOptions offered) {
         this.options = options;
         this.models = models;
+        this.offered = offered;
+    }
+
+    SupplierOptions offered() {
+        return offered;
     }
 
     /**
@@ -86,6 +98,10 @@ final class WayParts {
     }
 
     private Outcome<Named> of(Way.Piece piece) {
+        return lookedUp.computeIfAbsent(piece, this::named);
+    }
+
+    private Outcome<Named> named(Way.Piece piece) {
         return option(piece.source())
                 .then(option -> glass(piece).map(glass -> new Named(option, piece.source(), glass)));
     }
@@ -163,7 +179,7 @@ final class WayParts {
         }
         for (RateCard.Id card : cards) {
             if (!job.sources().rateCards().contains(card)) {
-                rates(card, job.schedule().horizon().from()).stream()
+                rates(card).stream()
                         .map(Rate::code)
                         .filter(code -> !own.contains(code))
                         .forEach(leftOut::add);
@@ -174,12 +190,7 @@ final class WayParts {
                 List.copyOf(cards), List.copyOf(offers), List.copyOf(units), List.copyOf(sets), List.copyOf(leftOut)));
     }
 
-    private List<Rate> rates(RateCard.Id card, LocalDate day) {
-        return options.rateCards()
-                .find(card)
-                .flatMap(named -> options.rateCards().inForce(named.facts(), day))
-                .map(Stored::facts)
-                .map(RateCard::rates)
-                .orElse(List.of());
+    private List<Rate> rates(RateCard.Id card) {
+        return offered.card(card).fold(inForce -> inForce.card().rates(), none -> List.of());
     }
 }
