@@ -25,6 +25,7 @@ public record DoorSheet(List<Row> rows) {
      * @param tag empty where it is rented in for this rental and not on the house's shelf
      * @param due when it has to be back; empty once it is, and where no booking says so
      * @param gaveWay another unit went in its place while it was out
+     * @param differences how it came back otherwise than it went out
      */
     public record Row(
             String tag,
@@ -34,9 +35,11 @@ public record DoorSheet(List<Row> rows) {
             Optional<Instant> due,
             boolean gaveWay,
             Optional<Rental.Check> out,
-            Optional<Rental.Check> back) {
+            Optional<Rental.Check> back,
+            List<String> differences) {
         public Row {
             accessories = List.copyOf(accessories);
+            differences = List.copyOf(differences);
         }
 
         /** What was not as it should be at the handover, in words. */
@@ -47,31 +50,6 @@ public record DoorSheet(List<Row> rows) {
                             .filter(each -> !each.out())
                             .map(each -> each.name() + " did not go out")
                             .toList();
-        }
-
-        /** How it came back otherwise than it went out, in words; empty where there is no difference. */
-        public List<String> differences() {
-            if (out.isEmpty() || back.isEmpty()) {
-                return List.of();
-            }
-            List<String> words = new ArrayList<>();
-            for (Accessory each : accessories) {
-                if (each.out() && !each.back()) {
-                    words.add(each.name() + " went out and is not back");
-                } else if (each.back() && !each.out()) {
-                    words.add(each.name() + " is back and was not ticked when it left");
-                }
-            }
-            String before = out.get().condition();
-            String after = back.get().condition();
-            if (!before.equals(after)) {
-                words.add("condition was " + quoted(before) + ", is " + quoted(after));
-            }
-            return words;
-        }
-
-        private static String quoted(String condition) {
-            return condition.isEmpty() ? "without remark" : "\u201c" + condition + "\u201d";
         }
     }
 
@@ -96,7 +74,8 @@ public record DoorSheet(List<Row> rows) {
                         Optional.empty(),
                         false,
                         Optional.empty(),
-                        Optional.empty()));
+                        Optional.empty(),
+                        List.of()));
             }
         }
         return new DoorSheet(rows);
@@ -118,7 +97,8 @@ public record DoorSheet(List<Row> rows) {
                         : Optional.of(rental.booking(placed).facts().stay().back()),
                 placed.replaced(),
                 placed.out(),
-                placed.back());
+                placed.back(),
+                placed.differences());
     }
 
     private static List<Accessory> accessories(List<String> belonging, Rental.Placed placed) {

@@ -82,7 +82,7 @@ final class ExtendRental {
                 Math.toIntExact(last.toEpochDay() - priced.dates().lastDay().toEpochDay()),
                 priced.what() + " kept to " + last + ", "
                         + (cost.asOne() ? "the whole priced as one rental" : "the added days by themselves")
-                        + ", add-ons as by the card included",
+                        + ", with the card's add-ons",
                 taxes.stream().map(Charge.Tax::amount).reduce(more, Money::minus),
                 taxes,
                 Optional.empty(),

@@ -8,9 +8,12 @@ import dayglass.house.Person;
 import dayglass.inventory.Unit;
 import dayglass.inventory.booking.Occupation;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * What follows a quote that was accepted. Whether a unit is out stands with its booking and nowhere else.
@@ -65,6 +68,27 @@ public record Rental(
         Placed gaveWay() {
             return new Placed(line, unit, booking, true, out, back);
         }
+
+        /** How it came back otherwise than it went out, in words; empty where there is no difference. */
+        public List<String> differences() {
+            if (out.isEmpty() || back.isEmpty()) {
+                return List.of();
+            }
+            List<String> differences = new ArrayList<>();
+            List<String> before = out.get().accessories();
+            List<String> after = back.get().accessories();
+            before.stream()
+                    .filter(name -> !after.contains(name))
+                    .forEach(name -> differences.add(name + " went out and is not back"));
+            after.stream()
+                    .filter(name -> !before.contains(name))
+                    .forEach(name -> differences.add(name + " is back and was not ticked when it left"));
+            if (!out.get().condition().equals(back.get().condition())) {
+                differences.add(
+                        "condition was " + out.get().quoted() + ", is " + back.get().quoted());
+            }
+            return differences;
+        }
     }
 
     /**
@@ -76,6 +100,10 @@ public record Rental(
     public record Check(List<String> accessories, String condition, Person.Id by, Instant at) {
         public Check {
             accessories = List.copyOf(accessories);
+        }
+
+        private String quoted() {
+            return condition.isEmpty() ? "without remark" : "\u201c" + condition + "\u201d";
         }
     }
 
@@ -111,6 +139,15 @@ public record Rental(
     /** What is left to pay once the deposit was settled. */
     public Money toPay() {
         return owed().minus(deposit.kept());
+    }
+
+    /** The last day to which any of it is kept longer than was promised; empty where none is. */
+    public Optional<LocalDate> keptTo() {
+        return IntStream.range(0, promise.price().lines().size())
+                .mapToObj(line -> new Extended(this, line))
+                .filter(extended -> extended.lastDay().isAfter(extended.promised()))
+                .map(Extended::lastDay)
+                .max(Comparator.naturalOrder());
     }
 
     /** The units that belong to it now. */

@@ -5,7 +5,9 @@ import dayglass.base.Stored;
 import dayglass.base.VersionedCollection;
 import dayglass.web.error.ProblemKind;
 import dayglass.web.error.Refusal;
+import dayglass.web.request.PaperAsked;
 import dayglass.web.request.PathNumbers;
+import dayglass.paper.PaperSize;
 import dayglass.wire.Fields;
 import dayglass.wire.Json;
 import dayglass.wire.JsonText;
@@ -162,6 +164,12 @@ public final class Requests {
                 .map(text -> Readers.date().readAll(Json.text(text)).fold(day -> day, faults -> {
                     throw badParameter(name, "it " + faults.get(0).message());
                 }));
+    }
+
+    /** The paper asked for, where nothing else may be. */
+    public static PaperSize paper(Context ctx) {
+        onlyParameters(ctx, PaperAsked.PARAMETER);
+        return PaperAsked.of(ctx);
     }
 
     public static Refusal badParameter(String name, String what) {

@@ -52,10 +52,7 @@ public final class VerdictApi {
     }
 
     private void print(Context ctx) {
-        Requests.onlyParameters(ctx, "paper");
-        PaperSize size = PaperSize.of(
-                        Optional.ofNullable(ctx.queryParam("paper")).orElse(PaperSize.A4.word()))
-                .orElseThrow(() -> Requests.badParameter("paper", "it must be A4 or Letter"));
+        PaperSize size = Requests.paper(ctx);
         VerdictQuestion question = Requests.body(ctx, VerdictRequestReader.request());
         Verdict verdict = Verdict.of(question, StopSignal.NEVER, done -> {});
         ctx.contentType("application/pdf").result(printer.print(verdict, size));

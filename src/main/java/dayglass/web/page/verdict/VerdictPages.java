@@ -18,6 +18,7 @@ import dayglass.web.weighing.Weighings;
 import dayglass.wire.Json;
 import dayglass.wire.JsonPrint;
 import dayglass.wire.verdict.PublishedTables;
+import dayglass.web.request.PaperAsked;
 import dayglass.wire.verdict.VerdictRequestReader;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
@@ -88,9 +89,7 @@ public final class VerdictPages {
     /** The same address as of the page, printed; {@code paper} says on which sheet. */
     private void print(Context ctx) {
         Form request = VerdictForm.request(FormJson.compact(Form.sent(ctx.queryParamMap())));
-        PaperSize size = PaperSize.of(
-                        Optional.ofNullable(ctx.queryParam("paper")).orElse(PaperSize.A4.word()))
-                .orElseThrow(() -> Requests.missing(ctx));
+        PaperSize size = PaperAsked.of(ctx);
         FormJson.read(request, VerdictRequestReader.request())
                 .fold(
                         question -> {

@@ -4,12 +4,12 @@ import dayglass.base.Problem;
 import dayglass.base.Stored;
 import dayglass.job.Job;
 import dayglass.optics.check.Fit;
-import dayglass.paper.PaperSize;
 import dayglass.planning.ways.OptionsSheet;
 import dayglass.web.error.Refusal;
 import dayglass.web.page.FormRoutes;
 import dayglass.web.page.Html;
 import dayglass.web.page.Requests;
+import dayglass.web.request.PaperAsked;
 import dayglass.wire.Json;
 import dayglass.wire.JsonPrint;
 import io.javalin.config.RoutesConfig;
@@ -106,10 +106,11 @@ public final class SheetPages {
     }
 
     private void pdf(Context ctx) {
-        PaperSize size = PaperSize.of(
-                        Optional.ofNullable(ctx.queryParam("paper")).orElse(""))
-                .orElse(PaperSize.A4);
-        send(ctx, "pdf", "application/pdf", new SheetPaper(sources).bytes(latest(ctx), order(ctx), size));
+        send(
+                ctx,
+                "pdf",
+                "application/pdf",
+                new SheetPaper(sources).bytes(latest(ctx), order(ctx), PaperAsked.of(ctx)));
     }
 
     private static void send(Context ctx, String ending, String type, byte[] bytes) {

@@ -6,10 +6,11 @@ import dayglass.optics.check.Fit;
 import dayglass.paper.PaperSize;
 import dayglass.paper.Pdf;
 import dayglass.planning.ways.OptionsSheet;
+import dayglass.web.page.picture.Words;
 import gg.jte.ContentType;
 import gg.jte.TemplateEngine;
 import gg.jte.output.StringOutput;
-import java.time.temporal.ChronoUnit;
+import java.time.ZoneOffset;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -25,9 +26,9 @@ public final class SheetPaper {
         this.sources = sources;
     }
 
-    /** In the order of the ways, on A4. */
-    public byte[] bytes(OptionsSheet sheet) {
-        return bytes(sheet, SheetOrder.of(""), PaperSize.A4);
+    /** In the order of the ways. */
+    public byte[] bytes(OptionsSheet sheet, PaperSize size) {
+        return bytes(sheet, SheetOrder.of(""), size);
     }
 
     byte[] bytes(OptionsSheet sheet, SheetOrder order, PaperSize size) {
@@ -36,7 +37,7 @@ public final class SheetPaper {
         Map<String, Object> model = new LinkedHashMap<>();
         model.put("name", job.map(Job::name).orElse(""));
         model.put("currency", job.map(each -> each.currency().code()).orElse(""));
-        model.put("at", sheet.startedAt().truncatedTo(ChronoUnit.SECONDS).toString());
+        model.put("at", Words.moment(sheet.startedAt(), ZoneOffset.UTC));
         model.put(
                 "brief",
                 sources.briefs()

@@ -291,6 +291,9 @@ class OptionsSheetApiTest extends OneServer {
         Reply pdf = served.get(first.header("Location").orElseThrow() + "/pdf");
         assertEquals(200, pdf.status());
         assertTrue(pdf.text().startsWith("%PDF-"));
+        String paper = first.header("Location").orElseThrow() + "/pdf?paper=";
+        assertEquals(200, served.get(paper + "Letter").status());
+        assertEquals(400, served.get(paper + "A0").status());
         assertEquals(404, served.get("/api/options-sheets/99999/pdf").status());
         Reply other = served.post(address, "{}", "Idempotency-Key", "other-" + made);
         assertEquals(202, other.status());

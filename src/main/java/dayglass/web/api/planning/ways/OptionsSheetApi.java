@@ -1,6 +1,7 @@
 package dayglass.web.api.planning.ways;
 
 import dayglass.job.Job;
+import dayglass.paper.PaperSize;
 import dayglass.planning.ways.OptionsSheet;
 import dayglass.planning.ways.OptionsSheets;
 import dayglass.web.api.Keyed;
@@ -10,7 +11,6 @@ import dayglass.web.error.ProblemKind;
 import dayglass.web.error.Refusal;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import java.util.function.Function;
 
 /** Starts options sheets, {@code /api/jobs/{id}/options-sheets}, and tells how far they are. */
 public final class OptionsSheetApi {
@@ -19,13 +19,18 @@ public final class OptionsSheetApi {
 
     private final OptionsSheets sheets;
     private final Keyed keyed;
-    private final Function<OptionsSheet, byte[]> pdf;
+    private final Printer printer;
 
-    /** @param pdf prints a sheet */
-    public OptionsSheetApi(OptionsSheets sheets, Keyed keyed, Function<OptionsSheet, byte[]> pdf) {
+    /** Prints a sheet. */
+    @FunctionalInterface
+    public interface Printer {
+        byte[] print(OptionsSheet sheet, PaperSize size);
+    }
+
+    public OptionsSheetApi(OptionsSheets sheets, Keyed keyed, Printer printer) {
         this.sheets = sheets;
         this.keyed = keyed;
-        this.pdf = pdf;
+        this.printer = printer;
     }
 
     public void addTo(RoutesConfig routes) {
@@ -58,10 +63,10 @@ public final class OptionsSheetApi {
     }
 
     private void print(Context ctx) {
-        Requests.onlyParameters(ctx);
+        PaperSize size = Requests.paper(ctx);
         OptionsSheet sheet = sheet(ctx);
         ctx.contentType("application/pdf")
                 .header("Content-Disposition", "attachment; filename=\"options-sheet-" + sheet.number() + ".pdf\"")
-                .result(pdf.apply(sheet));
+                .result(printer.print(sheet, size));
     }
 }

@@ -5,21 +5,20 @@ import dayglass.desk.paper.Invoice;
 import dayglass.desk.quote.Quote;
 import dayglass.desk.rental.Rental;
 import dayglass.desk.rental.RentalNow;
-import dayglass.paper.PaperSize;
 import dayglass.paper.Pdf;
 import dayglass.web.error.ProblemKind;
 import dayglass.web.error.Refusal;
 import dayglass.web.page.Html;
 import dayglass.web.page.Requests;
 import dayglass.web.request.PathNumbers;
+import dayglass.web.request.PaperAsked;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import java.util.Arrays;
 import java.util.Map;
 import java.util.Optional;
 
 /**
- * The papers of quotes and rentals by their addresses, on A4 or with {@code ?size=letter} on Letter; a quote's with
+ * The papers of quotes and rentals by their addresses, on A4 or with {@code ?paper=Letter} on Letter; a quote's with
  * {@code ?revision=N} as it stood.
  */
 public final class DeskPapers {
@@ -77,17 +76,8 @@ public final class DeskPapers {
         send(ctx, "invoice-" + invoice.number(), "invoicepaper.jte", new InvoicePaper(sources, invoice).model());
     }
 
-    private static PaperSize size(Context ctx) {
-        String asked = Optional.ofNullable(ctx.queryParam("size")).orElse(PaperSize.A4.word());
-        return Arrays.stream(PaperSize.values())
-                .filter(size -> size.word().equalsIgnoreCase(asked))
-                .findFirst()
-                .orElseThrow(() -> new Refusal(
-                        ProblemKind.NOT_FOUND, "There is no paper of that size: ask with size=a4 or size=letter."));
-    }
-
     private void send(Context ctx, String name, String template, Map<String, Object> model) {
-        byte[] paper = Pdf.of(html.text(template, model), size(ctx));
+        byte[] paper = Pdf.of(html.text(template, model), PaperAsked.of(ctx));
         ctx.contentType("application/pdf")
                 .header("Content-Disposition", "inline; filename=\"" + name + ".pdf\"")
                 .header("Cache-Control", "no-store")

@@ -65,7 +65,7 @@ public final class DoorPaper {
     private List<Heading.Fact> facts() {
         List<Heading.Fact> facts =
                 new ArrayList<>(PaperSources.customer(rental.facts().customer()));
-        facts.add(PaperSources.days(rental.facts().promise()));
+        facts.add(PaperSources.days(rental.facts()));
         facts.add(new Heading.Fact(
                 "Due back", dues().stream().map(sources::moment).collect(Collectors.joining("; "))));
         facts.add(new Heading.Fact("Handed over", seen(DoorSheet.Row::out)));

@@ -55,7 +55,7 @@ final class InvoicePaper {
         List<Heading.Fact> facts = new ArrayList<>(PaperSources.customer(rental.customer()));
         facts.add(new Heading.Fact("Rental", rental.number() + (ending.cancelled() ? ", cancelled" : "")));
         facts.add(new Heading.Fact("Quote", quote()));
-        facts.add(PaperSources.days(rental.promise()));
+        facts.add(PaperSources.days(rental));
         facts.add(new Heading.Fact(
                 "Issued",
                 Words.date(ending.at().atZone(sources.house().zone()).toLocalDate()) + " by "

@@ -37,7 +37,7 @@ public final class PackingPaper {
 
     Map<String, Object> model() {
         List<Heading.Fact> facts = new ArrayList<>(PaperSources.customer(rental.customer()));
-        facts.add(PaperSources.days(rental.promise()));
+        facts.add(PaperSources.days(rental));
         List<Row> rows = new ArrayList<>();
         list.rows().forEach(row -> rows.add(row(rows.size() + 1, row)));
         return Map.of(

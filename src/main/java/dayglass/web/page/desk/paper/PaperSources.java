@@ -4,6 +4,7 @@ import dayglass.desk.price.PricedLine;
 import dayglass.desk.quote.Customer;
 import dayglass.desk.quote.Promise;
 import dayglass.desk.rental.Desk;
+import dayglass.desk.rental.Rental;
 import dayglass.house.House;
 import dayglass.house.Household;
 import dayglass.house.Person;
@@ -45,11 +46,22 @@ public record PaperSources(Desk desk, Shelf shelf, Household household) {
 
     /** The days with what they are used for, as the price counts them. */
     static Heading.Fact days(Promise promise) {
-        String days = promise.price().asked().schedule().spans().stream()
+        return new Heading.Fact("Days of use", daysOf(promise));
+    }
+
+    /** The same of a rental, with the last day to which any of it is kept longer. */
+    static Heading.Fact days(Rental rental) {
+        return new Heading.Fact(
+                "Days of use",
+                daysOf(rental.promise())
+                        + rental.keptTo().map(last -> "; kept to " + Words.date(last)).orElse(""));
+    }
+
+    private static String daysOf(Promise promise) {
+        return promise.price().asked().schedule().spans().stream()
                 .map(span -> span.use().word() + " " + Words.dates(span.dates()) + " ("
                         + Words.days(span.dates().days()) + ")")
                 .collect(Collectors.joining("; "));
-        return new Heading.Fact("Days of use", days);
     }
 
     /** Below a line that is let: its units by tag and serial, its days, and how its hire comes about. */

@@ -38,6 +38,8 @@ final class RentalReading {
         RentalNow rental = sources.desk().letOut().now(stored);
         Rental facts = stored.facts();
         List<Label.Field> fields = new ArrayList<>(QuoteView.fields(facts.customer(), facts.promise()));
+        facts.keptTo()
+                .ifPresent(last -> fields.add(fields.size() - 1, new Label.Field("kept to", Words.date(last))));
         fields.set(fields.size() - 1, new Label.Field("owed", Words.money(facts.owed())));
         return new RentalView(
                 stored.id().number(),
@@ -82,6 +84,7 @@ final class RentalReading {
                 unit.map(Unit::accessories).orElse(List.of()),
                 seen(placed.out()),
                 seen(placed.back()),
+                placed.differences(),
                 where == RentedUnit.Where.BOOKED && !rental.state().ended() ? obstacles(rental, placed) : List.of(),
                 Words.moment(rental.booking(placed).facts().stay().back(), house.zone()),
                 unit.flatMap(Unit::value)

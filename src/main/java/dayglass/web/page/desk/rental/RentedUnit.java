@@ -1,7 +1,6 @@
 package dayglass.web.page.desk.rental;
 
 import dayglass.desk.rental.Rental.Check;
-import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -10,6 +9,7 @@ import java.util.Set;
  * A unit of a rental, as it left and as it came back.
  *
  * @param accessories what belongs with it
+ * @param differences how it came back otherwise than it went out
  * @param obstacles why it should not go out now
  * @param value its replacement value, to be charged where it is lost; empty where none is known
  */
@@ -22,11 +22,13 @@ public record RentedUnit(
         List<String> accessories,
         Seen out,
         Seen back,
+        List<String> differences,
         List<String> obstacles,
         String due,
         String value) {
     public RentedUnit {
         accessories = List.copyOf(accessories);
+        differences = List.copyOf(differences);
         obstacles = List.copyOf(obstacles);
     }
 
@@ -59,25 +61,5 @@ public record RentedUnit(
         Set<String> all = new LinkedHashSet<>(out.accessories());
         all.addAll(accessories);
         return List.copyOf(all);
-    }
-
-    /** Every difference between going out and coming back, in words. */
-    public List<String> differences() {
-        List<String> differences = new ArrayList<>();
-        for (String accessory : out.accessories()) {
-            if (!back.accessories().contains(accessory)) {
-                differences.add("missing: " + accessory);
-            }
-        }
-        for (String accessory : back.accessories()) {
-            if (!out.accessories().contains(accessory)) {
-                differences.add("came back though not noted going out: " + accessory);
-            }
-        }
-        if (!back.condition().equals(out.condition())) {
-            differences.add("noted back: " + (back.condition().isEmpty() ? "nothing" : back.condition())
-                    + "; noted out: " + (out.condition().isEmpty() ? "nothing" : out.condition()));
-        }
-        return differences;
     }
 }

@@ -246,7 +246,6 @@ class DeskPapersTest {
     @CsvSource({
         "/desk/quotes/1/quote.pdf?revision=2",
         "/desk/quotes/1/quote.pdf?revision=0",
-        "/desk/quotes/1/quote.pdf?size=a0",
         "/desk/quotes/2/quote.pdf",
         "/desk/rentals/2/packing-list.pdf",
         "/desk/rentals/2/handover.pdf",
@@ -256,6 +255,14 @@ class DeskPapersTest {
     void whatIsNotThereIsNotFound(String address) {
         confirmed(quoted("{\"unit\": 2}", ""));
         assertEquals(404, house.served.page(address).status(), address);
+    }
+
+    @Test
+    void paperOfNoKnownSizeIsRefusedWithTheSizesThereAre() {
+        confirmed(quoted("{\"unit\": 2}", ""));
+        Reply refused = house.served.page("/desk/quotes/1/quote.pdf?paper=A0");
+        assertEquals(400, refused.status());
+        assertTrue(refused.text().contains("as A4 or Letter"), refused.text());
     }
 
     @ParameterizedTest
@@ -269,7 +276,7 @@ class DeskPapersTest {
                 "rentals/1/return.pdf: Return sheet of rental 1",
                 "rentals/1/invoice.pdf: Invoice 1")) {
             String[] words = name.split(": ", 2);
-            PaperRead paper = paper("/desk/" + words[0] + "?size=" + size);
+            PaperRead paper = paper("/desk/" + words[0] + "?paper=" + size);
             assertEquals(widthMm, paper.widthMm(), 0.2, name);
             assertEquals(List.of(), paper.loose(), name);
             assertTrue(paper.fonts() > 0, name);

@@ -99,11 +99,11 @@ class LongPaperTest {
                 {"/handover.pdf", "Handover sheet of rental 1", "condition as it goes out"},
                 {"/return.pdf", "Return sheet of rental 1", "condition back"}
             }) {
-                PaperRead paper = PaperRead.of(house.served, address + each[0] + "?size=" + size);
+                PaperRead paper = PaperRead.of(house.served, address + each[0] + "?paper=" + size);
                 assertPaged(paper, each[1], each[2]);
                 assertEveryRowWhole(paper);
             }
-            PaperRead quote = PaperRead.of(house.served, "/desk/quotes/1/quote.pdf?size=" + size);
+            PaperRead quote = PaperRead.of(house.served, "/desk/quotes/1/quote.pdf?paper=" + size);
             assertPaged(quote, "Quote 1, revision 1", "hire total");
         }
     }

@@ -95,7 +95,7 @@ class RentalByKeysTest extends FreshInBrowser {
         browser.press(Keys.SPACE);
         act(deed("return"));
         browser.waitForText(".can-kind", "Rental, back");
-        browser.waitForText(".rented-things strong", "missing: front cap");
+        browser.waitForText(".rented-things strong", "front cap went out and is not back");
 
         act("a[href*='kind=missing']");
         browser.tabTo("#amount");
