@@ -42,13 +42,15 @@ import dayglass.web.api.planning.ways.BriefApi;
 import dayglass.web.api.planning.ways.OptionsSheetApi;
 import dayglass.web.api.planning.ways.WayApi;
 import dayglass.web.api.verdict.VerdictApi;
+import dayglass.web.page.Assets;
+import dayglass.web.page.ErrorPages;
 import dayglass.web.page.Html;
 import dayglass.web.page.PageSources;
-import dayglass.web.page.Pages;
 import dayglass.web.page.agenda.DueBackPage;
 import dayglass.web.page.bench.BenchPages;
 import dayglass.web.page.booking.BookingPages;
 import dayglass.web.page.books.BooksPages;
+import dayglass.web.page.costing.CostingPages;
 import dayglass.web.page.desk.DeskPages;
 import dayglass.web.page.desk.DeskSources;
 import dayglass.web.page.desk.paper.DeskPapers;
@@ -62,6 +64,9 @@ import dayglass.web.page.fit.CameraPages;
 import dayglass.web.page.fit.FitPages;
 import dayglass.web.page.fit.FitSources;
 import dayglass.web.page.house.HousePages;
+import dayglass.web.page.job.JobPages;
+import dayglass.web.page.job.JobsPages;
+import dayglass.web.page.job.RunPages;
 import dayglass.web.page.label.LabelPages;
 import dayglass.web.page.shelf.NotePages;
 import dayglass.web.page.shelf.ShelfPages;
@@ -90,8 +95,20 @@ public final class ServerRoutes {
                 new WhoIsThere(rooms.household())::addTo,
                 routes -> api(rooms, weighings, routes),
                 ReferencePage::addTo,
-                routes -> Pages.route(routes, pageSources(rooms)),
+                routes -> jobPages(pageSources(rooms), routes),
                 routes -> housePages(rooms, weighings, routes));
+    }
+
+    /** The pages of jobs and costings, with what every page needs. */
+    public static void jobPages(PageSources sources, RoutesConfig routes) {
+        Html html = new Html(sources.household());
+        RunPages runs = new RunPages(sources, html);
+        new Assets().route(routes);
+        new ErrorPages(html).route(routes);
+        new JobsPages(sources, html).route(routes);
+        new JobPages(sources, html, runs).route(routes);
+        runs.route(routes);
+        new CostingPages(sources, html).route(routes);
     }
 
     private static void housePages(Rooms rooms, Weighings weighings, RoutesConfig routes) {

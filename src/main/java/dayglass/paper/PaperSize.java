@@ -31,6 +31,8 @@ public enum PaperSize {
     }
 
     public static Optional<PaperSize> of(String word) {
-        return Arrays.stream(values()).filter(paper -> paper.word.equalsIgnoreCase(word)).findFirst();
+        return Arrays.stream(values())
+                .filter(paper -> paper.word.equalsIgnoreCase(word))
+                .findFirst();
     }
 }

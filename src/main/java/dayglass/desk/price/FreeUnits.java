@@ -39,6 +39,11 @@ final class FreeUnits {
         return byModel.getOrDefault(model, List.of());
     }
 
+    /** Whether any unit is free that may serve it. */
+    boolean has(Demand demand) {
+        return free.values().stream().anyMatch(unit -> demand.servedBy(unit.unit(), unit.model()));
+    }
+
     boolean whole(LensSet set) {
         return !set.members().isEmpty() && free.keySet().containsAll(set.members());
     }

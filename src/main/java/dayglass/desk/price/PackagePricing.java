@@ -51,8 +51,12 @@ final class PackagePricing {
         }
     }
 
-    /** What the engine chose: periods of the shelf with their units, and periods that nothing on it serves. */
-    private record Chosen(List<Held> held, List<Choice.Rent> missing) {}
+    /**
+     * What the engine chose: periods of the shelf with their units, and periods that nothing on it serves.
+     *
+     * @param unpriced the slots for which something is free and the house has no rate
+     */
+    private record Chosen(List<Held> held, List<Choice.Rent> missing, Set<String> unpriced) {}
 
     private record Held(Offer offer, Choice.Rent period, List<Unit.Id> units) {}
 
@@ -69,7 +73,7 @@ final class PackagePricing {
         for (Held held : chosen.held()) {
             lines.add(charging.own(held.offer(), held.period(), held.units()));
         }
-        List<Missing> shorts = rentIn(asked.schedule(), chosen.missing(), charging, lines);
+        List<Missing> shorts = rentIn(asked.schedule(), chosen, charging, lines);
         lines.sort(Comparator.comparingInt(PricedLine::line)
                 .thenComparing(line -> line.dates().from()));
         return new Laid(lines, shorts);
@@ -96,19 +100,30 @@ final class PackagePricing {
             for (int at = 0; at < kept.size(); at++) {
                 held.add(new Held(open.get(at).offer(), kept.get(at), units.get(at)));
             }
-            return new Chosen(held, onShelf.getOrDefault(false, List.of()));
+            return new Chosen(held, onShelf.getOrDefault(false, List.of()), unpriced(demands, offers, free));
         });
+    }
+
+    private static Set<String> unpriced(List<Demand> demands, Map<String, Offer> offers, FreeUnits free) {
+        Set<String> offered = offers.values().stream()
+                .flatMap(offer -> offer.option().covers().keySet().stream())
+                .collect(Collectors.toSet());
+        return demands.stream()
+                .filter(free::has)
+                .map(Demand::slot)
+                .filter(slot -> !offered.contains(slot))
+                .collect(Collectors.toSet());
     }
 
     /** What is missing alike is asked for together, as suppliers have so many of each and no more. */
     private record Gap(String slot, DateRange dates) {}
 
     /** Adds a line for each missing period that a supplier can serve, and says of all what is missing. */
-    private List<Missing> rentIn(
-            Schedule schedule, List<Choice.Rent> missing, Charging charging, List<PricedLine> lines) {
+    private List<Missing> rentIn(Schedule schedule, Chosen chosen, Charging charging, List<PricedLine> lines) {
         Map<Gap, Integer> counts = new LinkedHashMap<>();
-        missing.forEach(
-                period -> counts.merge(new Gap(Packing.slotOf(period.option()), period.dates()), 1, Integer::sum));
+        chosen.missing()
+                .forEach(period ->
+                        counts.merge(new Gap(Packing.slotOf(period.option()), period.dates()), 1, Integer::sum));
         Map<String, Demand> bySlot =
                 basis.serving().demands().stream().collect(Collectors.toMap(Demand::slot, Function.identity()));
         List<Missing> shorts = new ArrayList<>();
@@ -120,7 +135,9 @@ final class PackagePricing {
             for (Choice.Rent period : new Packing(during, basis.house().currency())
                     .least(needs(one, during), one, offers, Map.of(), stop)) {
                 Optional<Offer> offer = Optional.ofNullable(offers.get(period.option()));
-                String remedy = offer.isPresent() ? "" : basis.suppliers().remedy(demand);
+                String remedy = chosen.unpriced().contains(demand.slot())
+                        ? "One is free, but the house has no rate for it: give it one on a rate card of the house."
+                        : offer.isPresent() ? "" : basis.suppliers().remedy(demand);
                 shorts.add(new Missing(demand.line(), demand.label(), period.dates(), offer.isPresent(), remedy));
                 offer.ifPresent(from -> lines.add(charging.rentedIn(from, period)));
             }

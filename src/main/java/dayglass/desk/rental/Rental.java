@@ -84,8 +84,8 @@ public record Rental(
                     .filter(name -> !before.contains(name))
                     .forEach(name -> differences.add(name + " is back and was not ticked when it left"));
             if (!out.get().condition().equals(back.get().condition())) {
-                differences.add(
-                        "condition was " + out.get().quoted() + ", is " + back.get().quoted());
+                differences.add("condition was " + out.get().quoted() + ", is "
+                        + back.get().quoted());
             }
             return differences;
         }

@@ -2,6 +2,8 @@ package dayglass.planning.ways;
 
 import dayglass.cost.plan.Answer;
 import dayglass.optics.Verdict;
+import dayglass.planning.glass.JudgedGlass;
+import dayglass.planning.glass.PieceCover;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -12,6 +12,7 @@ import dayglass.job.Way;
 import dayglass.job.Ways;
 import dayglass.optics.Mounts;
 import dayglass.planning.Costings;
+import dayglass.planning.glass.Judging;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;

@@ -2,6 +2,8 @@ package dayglass.planning.ways;
 
 import dayglass.job.Brief;
 import dayglass.job.Job;
+import dayglass.planning.glass.Judging;
+import dayglass.planning.glass.PieceCover;
 import java.util.Map;
 
 /**

@@ -6,6 +6,8 @@ import dayglass.cost.plan.Answer;
 import dayglass.job.Way;
 import dayglass.optics.Verdict;
 import dayglass.planning.KeptCosting;
+import dayglass.planning.glass.JudgedGlass;
+import dayglass.planning.glass.SlotReport;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.Comparator;

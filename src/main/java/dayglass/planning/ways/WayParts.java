@@ -16,6 +16,7 @@ import dayglass.job.Job;
 import dayglass.job.Way;
 import dayglass.planning.OptionSources;
 import dayglass.planning.SupplierOptions;
+import dayglass.planning.glass.JudgedGlass;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;

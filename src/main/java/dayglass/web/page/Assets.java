@@ -8,13 +8,13 @@ import java.io.UncheckedIOException;
 import java.util.Map;
 
 /** The style sheet, the script and the mark; these and nothing else. */
-final class Assets {
+public final class Assets {
     private static final Map<String, String> TYPES = Map.of(
             "dayglass.css", "text/css; charset=utf-8",
             "dayglass.js", "text/javascript; charset=utf-8",
             "mark.svg", "image/svg+xml");
 
-    void route(RoutesConfig routes) {
+    public void route(RoutesConfig routes) {
         TYPES.forEach((name, type) -> routes.get("/static/" + name, ctx -> send(ctx, name, type)));
     }
 

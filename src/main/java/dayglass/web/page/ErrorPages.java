@@ -8,14 +8,14 @@ import java.util.Map;
 import java.util.Optional;
 
 /** Shows a problem document as a page where a browser asked; programs and the interface keep the document. */
-final class ErrorPages {
+public final class ErrorPages {
     private final Html html;
 
-    ErrorPages(Html html) {
+    public ErrorPages(Html html) {
         this.html = html;
     }
 
-    void route(RoutesConfig routes) {
+    public void route(RoutesConfig routes) {
         routes.after(ctx -> {
             Problem problem = ctx.attribute(Errors.PROBLEM);
             if (problem != null && isForPeople(ctx)) {
@@ -27,7 +27,7 @@ final class ErrorPages {
         });
     }
 
-    static boolean isForPeople(Context ctx) {
+    public static boolean isForPeople(Context ctx) {
         return !ctx.path().startsWith("/api/")
                 && Optional.ofNullable(ctx.header("Accept")).orElse("").contains("text/html");
     }

@@ -10,6 +10,7 @@ import dayglass.job.Brief;
 import dayglass.job.Job;
 import dayglass.optics.FitQuestion;
 import dayglass.optics.Mounts;
+import dayglass.planning.glass.JudgedGlass;
 import dayglass.wire.costing.CostingRequestReader;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
@@ -20,7 +21,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /** Briefs, glass and questions that tests ask with; all of it invented. */
-final class Asked {
+public final class Asked {
     /** The diagonal of a sensor of 30 by 40 mm, which a picture of 4:3 uses whole, is 50 mm. */
     private static final FitQuestion.Camera CAMERA =
             new FitQuestion.Camera(new BigDecimal(40), new BigDecimal(30), Optional.empty(), "PL");
@@ -30,7 +31,7 @@ final class Asked {
 
     private Asked() {}
 
-    static Brief brief() {
+    public static Brief brief() {
         return new Brief(
                 new Job.Id(1),
                 new Brief.Picture(
@@ -46,12 +47,12 @@ final class Asked {
     }
 
     /** A lens that covers the sensor; two focal lengths make a zoom. */
-    static JudgedGlass lens(int count, String... focals) {
+    public static JudgedGlass lens(int count, String... focals) {
         return glass(count, COVERING, focals);
     }
 
     /** A lens that does not reach the corners of the picture. */
-    static JudgedGlass small(String... focals) {
+    public static JudgedGlass small(String... focals) {
         return glass(1, SMALL, focals);
     }
 
@@ -85,17 +86,17 @@ final class Asked {
     }
 
     /** A costing request, which must be good. */
-    static Question question(String json) {
+    public static Question question(String json) {
         return CostingRequestReader.read(json.getBytes(StandardCharsets.UTF_8)).fold(good -> good, faults -> {
             throw new AssertionError(faults.toString());
         });
     }
 
-    static Money euros(String amount) {
+    public static Money euros(String amount) {
         return Money.of(Currency.of("EUR"), new BigDecimal(amount));
     }
 
-    static DateRange days(String first, String last) {
+    public static DateRange days(String first, String last) {
         return DateRange.inclusive(LocalDate.parse(first), LocalDate.parse(last));
     }
 }

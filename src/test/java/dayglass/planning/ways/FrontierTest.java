@@ -7,6 +7,7 @@ import dayglass.cost.plan.Answer;
 import dayglass.job.LookScore;
 import dayglass.job.Way;
 import dayglass.planning.KeptCosting;
+import dayglass.planning.glass.JudgedGlass;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,6 +1,7 @@
 package dayglass.web.page;
 
 import dayglass.app.Rooms;
+import dayglass.app.ServerRoutes;
 import dayglass.web.WebServer;
 import dayglass.web.api.house.WhoIsThere;
 import dayglass.web.page.desk.DeskPages;
@@ -41,7 +42,7 @@ final class RunningHouse implements AutoCloseable {
                 new WebServer.Binding(WebServer.Binding.LOOPBACK, 0),
                 List.of(
                         new WhoIsThere(rooms.household())::addTo,
-                        routes -> Pages.route(routes, sources),
+                        routes -> ServerRoutes.jobPages(sources, routes),
                         routes -> ShelfPages.route(routes, rooms.shelf(), rooms.shelfImport(), rooms.household()),
                         routes -> new DeskPages(
                                         new DeskSources(

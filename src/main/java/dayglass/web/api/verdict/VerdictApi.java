@@ -17,7 +17,6 @@ import dayglass.wire.verdict.VerdictWriter;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.time.Duration;
-import java.util.Optional;
 
 /**
  * {@code /api/verdicts}, {@code /api/past-jobs}, which says what to ask there, and {@code /api/verdict-runs} for verdicts

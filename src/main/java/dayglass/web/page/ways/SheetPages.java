@@ -106,11 +106,7 @@ public final class SheetPages {
     }
 
     private void pdf(Context ctx) {
-        send(
-                ctx,
-                "pdf",
-                "application/pdf",
-                new SheetPaper(sources).bytes(latest(ctx), order(ctx), PaperAsked.of(ctx)));
+        send(ctx, "pdf", "application/pdf", new SheetPaper(sources).bytes(latest(ctx), order(ctx), PaperAsked.of(ctx)));
     }
 
     private static void send(Context ctx, String ending, String type, byte[] bytes) {

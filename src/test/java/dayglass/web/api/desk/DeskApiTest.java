@@ -115,6 +115,19 @@ class DeskApiTest extends AtTheDesk {
         assertEquals("90.00", at(none, "/hire"));
     }
 
+    @Test
+    void whatIsFreeWithoutARateOfTheHouseIsToldApartFromWhatIsNotFree() {
+        house.model("Tern 50", "50");
+        house.unit("T50-1", 4);
+
+        Reply unpriced = house.price("mon", "{\"model\": 4}", "");
+        assertEquals(
+                "One is free, but the house has no rate for it: give it one on a rate card of the house.",
+                at(unpriced, "/shorts/0/remedy"));
+        Reply taken = house.price("mon", "{\"model\": 3, \"count\": 2}", "");
+        assertFalse(taken.json().get("shorts").get(0).has("remedy"), taken.text());
+    }
+
     /** 200.01 at 0.925 is 185.00925, so 185.01 a day; two days and the trip of 10.00, 9.25, make 379.27. */
     @Test
     void aForeignCardIsConvertedPriceByPriceAtTheBudgetRate() {

@@ -55,14 +55,14 @@ public final class DeskHouse implements AutoCloseable {
                 + "\"}, {\"days\": 7, \"price\": \"" + week + "\"}], " + ADD_ONS + "}";
     }
 
-    private void model(String name, String focal) {
+    void model(String name, String focal) {
         made(
                 "/api/lens-models",
                 "{\"maker\": \"Marrow\", \"name\": \"" + name + "\", \"kind\": \"spherical prime\", \"focal\": \""
                         + focal + "\", \"imageCircle\": \"46\"}");
     }
 
-    private void unit(String tag, int model) {
+    void unit(String tag, int model) {
         made(
                 "/api/units",
                 "{\"tag\": \"" + tag + "\", \"modelId\": " + model

@@ -54,7 +54,9 @@ public record PaperSources(Desk desk, Shelf shelf, Household household) {
         return new Heading.Fact(
                 "Days of use",
                 daysOf(rental.promise())
-                        + rental.keptTo().map(last -> "; kept to " + Words.date(last)).orElse(""));
+                        + rental.keptTo()
+                                .map(last -> "; kept to " + Words.date(last))
+                                .orElse(""));
     }
 
     private static String daysOf(Promise promise) {

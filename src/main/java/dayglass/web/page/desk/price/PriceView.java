@@ -159,10 +159,13 @@ public record PriceView(
                 + missing.what().substring(1)
                 + when;
         if (missing.rentedIn()) {
-            return what + " is not to be had from the shelf then: it is rented in, as a line below says.";
+            return what + " is not to be had from the shelf then: it is rented in, as a line below says. "
+                    + missing.remedy();
         }
-        return what + " is not to be had from the shelf then, as it is not free or the house has no rate for it"
-                + (missing.remedy().isEmpty() ? ", and no supplier's card in force has it." : ". " + missing.remedy());
+        return what + " is not to be had from the shelf then"
+                + (missing.remedy().isEmpty()
+                        ? ", as it is not free, and no supplier's card in force has it."
+                        : ". " + missing.remedy());
     }
 
     /** Whether nothing of what was asked for can be had. */

@@ -38,8 +38,7 @@ final class RentalReading {
         RentalNow rental = sources.desk().letOut().now(stored);
         Rental facts = stored.facts();
         List<Label.Field> fields = new ArrayList<>(QuoteView.fields(facts.customer(), facts.promise()));
-        facts.keptTo()
-                .ifPresent(last -> fields.add(fields.size() - 1, new Label.Field("kept to", Words.date(last))));
+        facts.keptTo().ifPresent(last -> fields.add(fields.size() - 1, new Label.Field("kept to", Words.date(last))));
         fields.set(fields.size() - 1, new Label.Field("owed", Words.money(facts.owed())));
         return new RentalView(
                 stored.id().number(),

@@ -1,9 +1,10 @@
-package dayglass.web.page;
+package dayglass.web.page.costing;
 
 import dayglass.cost.plan.Question;
 import dayglass.planning.Change;
 import dayglass.planning.CompareCostings;
 import dayglass.planning.KeptCosting;
+import dayglass.web.page.RateWords;
 import dayglass.web.page.picture.Words;
 import java.time.LocalDate;
 import java.util.ArrayList;

@@ -1,4 +1,4 @@
-package dayglass.planning.ways;
+package dayglass.planning.glass;
 
 import dayglass.job.Brief;
 import java.math.BigDecimal;
@@ -35,7 +35,7 @@ public record PieceCover(
      * @param declared what it says itself that it covers
      * @param glass that it brings; empty where that is not known
      */
-    record Piece(String option, Map<String, Integer> declared, List<JudgedGlass> glass) {
+    public record Piece(String option, Map<String, Integer> declared, List<JudgedGlass> glass) {
         private Map<String, Integer> declaredFor(Predicate<String> slot) {
             Map<String, Integer> some = new LinkedHashMap<>(declared);
             some.keySet().removeIf(slot.negate());
@@ -53,7 +53,7 @@ public record PieceCover(
      *
      * @param wanted how many of each slot are needed at once at most, in the job's order
      */
-    static PieceCover of(Piece piece, Brief brief, Map<String, Integer> wanted) {
+    public static PieceCover of(Piece piece, Brief brief, Map<String, Integer> wanted) {
         if (piece.glass().isEmpty()) {
             return new PieceCover(piece.option(), piece.declared(), Map.of(), Map.of());
         }

@@ -1,4 +1,4 @@
-package dayglass.planning.ways;
+package dayglass.planning.glass;
 
 import dayglass.catalogue.Glass;
 import dayglass.catalogue.LensModel;
@@ -146,7 +146,7 @@ public record JudgedGlass(
     }
 
     /** Why it is refused or wants care, each a sentence with its name. */
-    List<String> reasons() {
+    public List<String> reasons() {
         if (fit.isEmpty()) {
             return List.of(name + " cannot be judged: " + String.join("; ", lacks) + ".");
         }

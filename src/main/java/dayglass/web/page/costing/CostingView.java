@@ -1,13 +1,15 @@
-package dayglass.web.page;
+package dayglass.web.page.costing;
 
 import dayglass.base.DateRange;
 import dayglass.base.Money;
 import dayglass.cost.plan.Answer;
 import dayglass.cost.plan.Choice;
 import dayglass.cost.plan.Question;
+import dayglass.web.page.Label;
 import dayglass.web.page.picture.CashPicture;
 import dayglass.web.page.picture.ComparisonPicture;
 import dayglass.web.page.picture.CoverPicture;
+import dayglass.web.page.picture.Strip;
 import dayglass.web.page.picture.Words;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,9 +1,7 @@
-package dayglass.web.page;
+package dayglass.web.page.picture;
 
 import dayglass.cost.DayUse;
 import dayglass.cost.Schedule;
-import dayglass.web.page.picture.Axis;
-import dayglass.web.page.picture.Words;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.format.TextStyle;
@@ -37,7 +35,7 @@ public record Strip(List<Week> weeks) {
     /** A run of days of one use, in per cent of the schedule's length. */
     public record Run(String from, String width, String use) {}
 
-    static Strip of(Schedule schedule) {
+    public static Strip of(Schedule schedule) {
         LocalDate first = schedule.horizon().from().with(TemporalAdjusters.previousOrSame(DayOfWeek.MONDAY));
         LocalDate last = schedule.horizon().lastDay();
         List<Week> weeks = new ArrayList<>();
@@ -67,7 +65,7 @@ public record Strip(List<Week> weeks) {
         return "week of " + Words.shortDate(monday);
     }
 
-    static List<Run> runs(Schedule schedule) {
+    public static List<Run> runs(Schedule schedule) {
         List<Run> runs = new ArrayList<>();
         int start = 0;
         for (int day = 1; day <= schedule.days(); day++) {
@@ -86,7 +84,7 @@ public record Strip(List<Week> weeks) {
     }
 
     /** How many days of each use: {@code 3 prep, 14 shoot}. */
-    static String uses(Schedule schedule) {
+    public static String uses(Schedule schedule) {
         List<String> counts = new ArrayList<>();
         for (DayUse use : DayUse.values()) {
             long count = IntStream.range(0, schedule.days())

@@ -1,10 +1,13 @@
-package dayglass.web.page;
+package dayglass.web.page.job;
 
 import dayglass.base.Money;
 import dayglass.base.Outcome;
 import dayglass.base.Problem;
 import dayglass.base.Stored;
 import dayglass.job.Job;
+import dayglass.web.page.Html;
+import dayglass.web.page.PageSources;
+import dayglass.web.page.Requests;
 import dayglass.web.page.form.Form;
 import io.javalin.http.Context;
 import java.util.LinkedHashMap;

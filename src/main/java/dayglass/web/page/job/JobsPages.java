@@ -1,4 +1,4 @@
-package dayglass.web.page;
+package dayglass.web.page.job;
 
 import dayglass.base.Currency;
 import dayglass.base.DateRange;
@@ -12,6 +12,10 @@ import dayglass.cost.Schedule;
 import dayglass.cost.plan.Question;
 import dayglass.job.Job;
 import dayglass.web.error.Refusal;
+import dayglass.web.page.FormRoutes;
+import dayglass.web.page.Html;
+import dayglass.web.page.PageSources;
+import dayglass.web.page.Requests;
 import dayglass.web.page.form.Form;
 import dayglass.wire.Decimals;
 import dayglass.wire.Readers;
@@ -27,16 +31,16 @@ import java.util.Map;
 import java.util.Optional;
 
 /** The list of jobs, and how a job is made, copied, imported and removed. */
-final class JobsPages {
+public final class JobsPages {
     private final PageSources sources;
     private final Html html;
 
-    JobsPages(PageSources sources, Html html) {
+    public JobsPages(PageSources sources, Html html) {
         this.sources = sources;
         this.html = html;
     }
 
-    void route(RoutesConfig routes) {
+    public void route(RoutesConfig routes) {
         routes.get("/", ctx -> html.render(ctx, "jobs.jte", model(Form.EMPTY, Form.EMPTY)));
         FormRoutes.take(routes, "/jobs", "/", this::create);
         FormRoutes.take(routes, "/jobs/import", "/", this::importFile);

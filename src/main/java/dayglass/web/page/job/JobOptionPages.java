@@ -1,4 +1,4 @@
-package dayglass.web.page;
+package dayglass.web.page.job;
 
 import dayglass.base.Fault;
 import dayglass.base.Outcome;
@@ -8,6 +8,9 @@ import dayglass.catalogue.RateCard;
 import dayglass.inventory.LensSet;
 import dayglass.inventory.Unit;
 import dayglass.job.Job;
+import dayglass.web.page.FormRoutes;
+import dayglass.web.page.PageSources;
+import dayglass.web.page.Requests;
 import dayglass.web.page.form.Form;
 import dayglass.web.request.PathNumbers;
 import io.javalin.config.RoutesConfig;

@@ -1,9 +1,10 @@
-package dayglass.web.page;
+package dayglass.web.page.job;
 
 import dayglass.base.Outcome;
 import dayglass.cost.plan.StopSignal;
 import dayglass.job.Job;
 import dayglass.planning.Priced;
+import dayglass.web.page.PageSources;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;

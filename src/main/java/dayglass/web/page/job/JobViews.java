@@ -1,4 +1,4 @@
-package dayglass.web.page;
+package dayglass.web.page.job;
 
 import dayglass.base.Stored;
 import dayglass.catalogue.RateCard;
@@ -7,6 +7,9 @@ import dayglass.inventory.LensSet;
 import dayglass.inventory.Unit;
 import dayglass.job.Job;
 import dayglass.planning.KeptCosting;
+import dayglass.web.page.PageSources;
+import dayglass.web.page.Requests;
+import dayglass.web.page.picture.Strip;
 import dayglass.web.page.picture.Words;
 import dayglass.wire.Json;
 import dayglass.wire.JsonPrint;

@@ -1,4 +1,4 @@
-package dayglass.web.page;
+package dayglass.web.page.costing;
 
 import dayglass.base.Fault;
 import dayglass.base.Outcome;
@@ -10,6 +10,11 @@ import dayglass.cost.plan.Answer;
 import dayglass.job.Job;
 import dayglass.planning.KeptCosting;
 import dayglass.web.error.Refusal;
+import dayglass.web.page.ErrorPages;
+import dayglass.web.page.FormRoutes;
+import dayglass.web.page.Html;
+import dayglass.web.page.PageSources;
+import dayglass.web.page.Requests;
 import dayglass.web.page.form.Form;
 import dayglass.web.page.picture.Words;
 import io.javalin.config.RoutesConfig;
@@ -22,19 +27,19 @@ import java.util.Locale;
 import java.util.Map;
 
 /** A kept costing as pictures and lines, and two of them side by side. */
-final class CostingPages {
+public final class CostingPages {
     private static final DateTimeFormatter MOMENT =
             DateTimeFormatter.ofPattern("EEE d MMM uuuu, HH:mm", Locale.ENGLISH);
 
     private final PageSources sources;
     private final Html html;
 
-    CostingPages(PageSources sources, Html html) {
+    public CostingPages(PageSources sources, Html html) {
         this.sources = sources;
         this.html = html;
     }
 
-    void route(RoutesConfig routes) {
+    public void route(RoutesConfig routes) {
         routes.get("/costings/{id}", this::show);
         routes.get("/costings/{id}/request.json", ctx -> download(ctx, find(ctx, "id"), "request"));
         routes.get("/costings/{id}/answer.json", ctx -> download(ctx, find(ctx, "id"), "answer"));

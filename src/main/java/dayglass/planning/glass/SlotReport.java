@@ -1,4 +1,4 @@
-package dayglass.planning.ways;
+package dayglass.planning.glass;
 
 import dayglass.job.Brief;
 import dayglass.optics.Verdict;
@@ -30,7 +30,7 @@ public record SlotReport(String slot, Optional<Verdict> verdict, List<String> by
         return !by.isEmpty();
     }
 
-    static SlotReport of(String slot, Brief brief, List<PieceCover> covers, Set<JudgedGlass> all) {
+    public static SlotReport of(String slot, Brief brief, List<PieceCover> covers, Set<JudgedGlass> all) {
         Set<JudgedGlass> serving = of(slot, covers.stream().map(PieceCover::by).toList());
         Set<JudgedGlass> refused =
                 of(slot, covers.stream().map(PieceCover::refused).toList());

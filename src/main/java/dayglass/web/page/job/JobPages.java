@@ -1,4 +1,4 @@
-package dayglass.web.page;
+package dayglass.web.page.job;
 
 import dayglass.base.Fault;
 import dayglass.base.Money;
@@ -6,6 +6,10 @@ import dayglass.base.Outcome;
 import dayglass.base.Percent;
 import dayglass.base.Problem;
 import dayglass.job.Job;
+import dayglass.web.page.FormRoutes;
+import dayglass.web.page.Html;
+import dayglass.web.page.PageSources;
+import dayglass.web.page.Requests;
 import dayglass.web.page.form.Form;
 import dayglass.wire.Decimals;
 import dayglass.wire.Read;
@@ -17,7 +21,7 @@ import java.util.List;
 import java.util.Optional;
 
 /** One job, each part of it a form by itself. */
-final class JobPages {
+public final class JobPages {
     private static final int MOST_PERCENT = 1_000;
 
     private final JobPage page;
@@ -25,14 +29,14 @@ final class JobPages {
     private final JobDemandPages demand;
     private final JobOptionPages options;
 
-    JobPages(PageSources sources, Html html, RunPages runs) {
+    public JobPages(PageSources sources, Html html, RunPages runs) {
         this.page = new JobPage(sources, html, runs);
         this.runs = runs;
         this.demand = new JobDemandPages(page);
         this.options = new JobOptionPages(sources, page);
     }
 
-    void route(RoutesConfig routes) {
+    public void route(RoutesConfig routes) {
         routes.get("/jobs/{id}", ctx -> page.show(ctx, page.find(ctx), JobPage.Sent.NOTHING));
         FormRoutes.take(routes, "/jobs/{id}/terms", "/jobs/{id}", this::changeTerms);
         FormRoutes.take(

@@ -1,4 +1,4 @@
-package dayglass.web.page;
+package dayglass.web.page.costing;
 
 import dayglass.base.Fault;
 import dayglass.base.Stored;

@@ -1,8 +1,9 @@
-package dayglass.web.page;
+package dayglass.web.page.job;
 
 import dayglass.base.Stored;
 import dayglass.job.Job;
 import dayglass.planning.KeptCosting;
+import dayglass.web.page.picture.Strip;
 import dayglass.web.page.picture.Words;
 import java.util.List;
 import java.util.Optional;

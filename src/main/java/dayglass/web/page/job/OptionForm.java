@@ -1,4 +1,4 @@
-package dayglass.web.page;
+package dayglass.web.page.job;
 
 import dayglass.base.Currency;
 import dayglass.base.Fault;
@@ -14,6 +14,7 @@ import dayglass.cost.rental.RentalTerms;
 import dayglass.inventory.LensSet;
 import dayglass.inventory.Unit;
 import dayglass.job.Job;
+import dayglass.web.page.PageSources;
 import dayglass.web.page.form.Form;
 import dayglass.web.request.PathNumbers;
 import dayglass.wire.Decimals;

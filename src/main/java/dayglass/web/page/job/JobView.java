@@ -1,4 +1,4 @@
-package dayglass.web.page;
+package dayglass.web.page.job;
 
 import dayglass.base.Currency;
 import dayglass.base.DateRange;
@@ -9,6 +9,9 @@ import dayglass.cost.plan.Question;
 import dayglass.inventory.LensSet;
 import dayglass.inventory.Unit;
 import dayglass.job.Job;
+import dayglass.web.page.Label;
+import dayglass.web.page.RateWords;
+import dayglass.web.page.picture.Strip;
 import dayglass.web.page.picture.Words;
 import java.util.List;
 

@@ -1,4 +1,4 @@
-package dayglass.web.page;
+package dayglass.web.page.job;
 
 import dayglass.base.Outcome;
 import dayglass.base.Problem;
@@ -6,6 +6,10 @@ import dayglass.cost.plan.Costing;
 import dayglass.job.Job;
 import dayglass.planning.Priced;
 import dayglass.web.error.Refusal;
+import dayglass.web.page.FormRoutes;
+import dayglass.web.page.Html;
+import dayglass.web.page.PageSources;
+import dayglass.web.page.Requests;
 import dayglass.web.page.picture.Words;
 import dayglass.wire.Json;
 import dayglass.wire.JsonPrint;
@@ -19,7 +23,7 @@ import java.util.List;
 import java.util.Map;
 
 /** A costing that takes a while: how long it has run, a way to stop it, and where it leads. */
-final class RunPages {
+public final class RunPages {
     private static final Duration PATIENCE = Duration.ofSeconds(1);
     private static final Duration STOPPING = Duration.ofSeconds(2);
 
@@ -27,13 +31,13 @@ final class RunPages {
     private final Html html;
     private final Runs runs;
 
-    RunPages(PageSources sources, Html html) {
+    public RunPages(PageSources sources, Html html) {
         this.sources = sources;
         this.html = html;
         this.runs = new Runs(sources.jobCosting(), sources.clock());
     }
 
-    void route(RoutesConfig routes) {
+    public void route(RoutesConfig routes) {
         routes.get("/runs/{number}", this::show);
         routes.get("/runs/{number}/state", this::state);
         FormRoutes.take(routes, "/runs/{number}/stop", "/runs/{number}", this::stop);

@@ -1,9 +1,10 @@
-package dayglass.planning.ways;
+package dayglass.planning.glass;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dayglass.planning.ways.Asked;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;

@@ -1,4 +1,4 @@
-package dayglass.planning.ways;
+package dayglass.planning.glass;
 
 import dayglass.job.Brief;
 import dayglass.optics.Mounts;
@@ -7,17 +7,17 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 
 /** Judges glass against a brief, each kind once; the threads of one sheet share it. */
-final class Judging {
+public final class Judging {
     private final Brief brief;
     private final Mounts mounts;
     private final Map<JudgedGlass.Models, JudgedGlass> judged = new ConcurrentHashMap<>();
 
-    Judging(Brief brief, Mounts mounts) {
+    public Judging(Brief brief, Mounts mounts) {
         this.brief = brief;
         this.mounts = mounts;
     }
 
-    Brief brief() {
+    public Brief brief() {
         return brief;
     }
 
@@ -26,7 +26,7 @@ final class Judging {
      *
      * @param declared what it says itself that it covers
      */
-    PieceCover.Piece piece(String option, Map<String, Integer> declared, List<JudgedGlass.Models> glass) {
+    public PieceCover.Piece piece(String option, Map<String, Integer> declared, List<JudgedGlass.Models> glass) {
         boolean accessory = glass.stream().noneMatch(JudgedGlass.Models::isLens)
                 && declared.keySet().stream()
                         .anyMatch(slot -> brief.focalOf(slot).isEmpty());

@@ -1,4 +1,4 @@
-package dayglass.web.page;
+package dayglass.web.page.job;
 
 import dayglass.base.DateRange;
 import dayglass.base.Outcome;
@@ -7,6 +7,8 @@ import dayglass.base.Stored;
 import dayglass.cost.Schedule;
 import dayglass.cost.plan.Question;
 import dayglass.job.Job;
+import dayglass.web.page.FormRoutes;
+import dayglass.web.page.Requests;
 import dayglass.web.page.form.Form;
 import dayglass.wire.Json;
 import dayglass.wire.Listener;

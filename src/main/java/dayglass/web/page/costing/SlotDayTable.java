@@ -1,4 +1,4 @@
-package dayglass.web.page;
+package dayglass.web.page.costing;
 
 import dayglass.base.Money;
 import dayglass.cost.plan.Answer;
