@@ -6,6 +6,7 @@ import dayglass.books.export.Layouts;
 import dayglass.books.gear.BringIn;
 import dayglass.books.gear.GearBooks;
 import dayglass.books.post.Books;
+import dayglass.books.post.CommitOrder;
 import dayglass.books.report.CostFigures;
 import dayglass.books.report.TypedFigures;
 import dayglass.catalogue.Cameras;
@@ -17,8 +18,10 @@ import dayglass.desk.price.PricePackage;
 import dayglass.desk.quote.MakeQuote;
 import dayglass.desk.quote.Quotes;
 import dayglass.desk.rental.Desk;
+import dayglass.desk.rental.EndRental;
 import dayglass.desk.rental.LateDays;
 import dayglass.desk.rental.LetOut;
+import dayglass.desk.rental.RentIn;
 import dayglass.desk.rental.Rentals;
 import dayglass.desk.rental.RunRental;
 import dayglass.desk.today.GatherToday;
@@ -58,6 +61,7 @@ import dayglass.planning.ways.CostWay;
 import dayglass.planning.ways.OptionsSheets;
 import dayglass.shelf.table.CardTables;
 import dayglass.shelf.table.ShelfImport;
+import dayglass.shelf.table.SupplierTables;
 import dayglass.storage.Database;
 import dayglass.storage.Recording;
 import dayglass.storage.books.JooqCharts;
@@ -69,6 +73,7 @@ import dayglass.storage.books.JooqJobCalendars;
 import dayglass.storage.books.JooqJobCostCodes;
 import dayglass.storage.books.JooqLayouts;
 import dayglass.storage.books.JooqPeriodActs;
+import dayglass.storage.books.JooqRentalOrders;
 import dayglass.storage.books.JooqTypedFigures;
 import dayglass.storage.catalogue.JooqCameras;
 import dayglass.storage.catalogue.JooqLensModels;
@@ -232,6 +237,10 @@ public final class Rooms implements AutoCloseable {
         return new CardTables(sources.rateCards(), shelf, database);
     }
 
+    public SupplierTables supplierTables() {
+        return new SupplierTables(sources.suppliers(), database);
+    }
+
     public OptionSources sources() {
         return sources;
     }
@@ -314,6 +323,8 @@ public final class Rooms implements AutoCloseable {
                         quotes, pricing, rules, new MakeQuote.House(household.people(), household.whoActs(), database)),
                 rentals,
                 new RunRental(new RunRental.Papers(quotes, rentals), shelf, whereabouts, rules),
+                new RentIn(rentals, new JooqRentalOrders(database), whereabouts),
+                new EndRental(rentals, new JooqRentalOrders(database), whereabouts, rules),
                 new LetOut(
                         rentals,
                         shelf,
@@ -339,6 +350,10 @@ public final class Rooms implements AutoCloseable {
 
     public BringIn bringIn() {
         return new BringIn(gearBooks(), lettingIncome(), whereabouts.occupations(), household.settings());
+    }
+
+    public CommitOrder commitOrder() {
+        return new CommitOrder(books(), new JooqRentals(database), new JooqRentalOrders(database));
     }
 
     public CostFigures costFigures() {

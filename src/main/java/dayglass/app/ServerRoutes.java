@@ -14,11 +14,13 @@ import dayglass.web.api.books.LayoutApi;
 import dayglass.web.api.books.OrderApi;
 import dayglass.web.api.books.OwnGearApi;
 import dayglass.web.api.books.PeriodApi;
+import dayglass.web.api.books.RentalOrderApi;
 import dayglass.web.api.books.ReportApi;
 import dayglass.web.api.catalogue.CardTableApi;
 import dayglass.web.api.catalogue.PurchaseOfferApi;
 import dayglass.web.api.catalogue.RateCardApi;
 import dayglass.web.api.catalogue.SupplierApi;
+import dayglass.web.api.catalogue.SupplierTableApi;
 import dayglass.web.api.desk.DeskApi;
 import dayglass.web.api.desk.TodayApi;
 import dayglass.web.api.house.ChangeApi;
@@ -141,6 +143,7 @@ public final class ServerRoutes {
                                 rooms.costCodes(),
                                 rooms.exportLayouts(),
                                 rooms.bringIn(),
+                                rooms.commitOrder(),
                                 new JobLists(rooms.books(), rooms.shelf())),
                         rooms.household(),
                         rooms.clock())
@@ -161,7 +164,7 @@ public final class ServerRoutes {
                 rooms.sources().rateCards(),
                 rooms.sources().purchaseOffers(),
                 rooms.shelf(),
-                rooms.cardTables(),
+                new DeskSources.Tables(rooms.cardTables(), rooms.supplierTables()),
                 rooms.desk(),
                 rooms.whereAreUnits(),
                 rooms.household(),
@@ -180,6 +183,7 @@ public final class ServerRoutes {
 
     private static void api(Rooms rooms, Weighings weighings, RoutesConfig routes) {
         SupplierApi.of(rooms.sources().suppliers()).addTo(routes);
+        new SupplierTableApi(rooms.supplierTables()).addTo(routes);
         RateCardApi.of(rooms.sources().rateCards()).addTo(routes);
         new CardTableApi(rooms.cardTables(), rooms.sources().rateCards()).addTo(routes);
         PurchaseOfferApi.of(rooms.sources().purchaseOffers()).addTo(routes);
@@ -230,6 +234,7 @@ public final class ServerRoutes {
         new ReportApi(in, rooms.costFigures(), rooms.typedFigures()).addTo(routes);
         new ExportApi(in, rooms.exportLayouts()).addTo(routes);
         new OwnGearApi(in, rooms.bringIn()).addTo(routes);
+        new RentalOrderApi(in, rooms.commitOrder()).addTo(routes);
         LayoutApi.of(rooms.exportLayouts()).addTo(routes);
     }
 

@@ -41,6 +41,8 @@ class CsvTextTest {
                 Arguments.of("section 2, rule 6: a comma in quotes", "a,b\r\n\"1,0\",2\r\n", List.of("1,0", "2")),
                 Arguments.of(
                         "section 2, rule 6: a line end in quotes", "a,b\r\n\"1\r\n0\",2\r\n", List.of("1\r\n0", "2")),
+                Arguments.of("section 2, rule 6: a CR alone in quotes", "a,b\r\n\"1\r0\",2\r\n", List.of("1\r0", "2")),
+                Arguments.of("section 2, rule 6: an LF alone in quotes", "a,b\r\n\"1\n0\",2\r\n", List.of("1\n0", "2")),
                 Arguments.of("section 2, rule 7: a doubled quote", "a,b\r\n\"1\"\"0\",2\r\n", List.of("1\"0", "2")),
                 Arguments.of("an empty field in quotes", "a,b\r\n\"\",2\r\n", List.of("", "2")),
                 Arguments.of("beyond: line feeds alone", "a,b\n1,2\n", List.of("1", "2")),

@@ -85,17 +85,28 @@ final class Charging {
                 lateDay(offer.rate(), period.dates()),
                 offer.rate(),
                 Optional.of(new PricedLine.RentedIn(
-                        period.supplier(), cost, offer.foreign().map(foreign -> before(foreign, period.dates())))));
+                        period.supplier(),
+                        cost,
+                        taxes(period.charge(), offer.rate()),
+                        offer.foreign().map(foreign -> before(foreign, period.dates())))));
     }
 
     /** The same days by the prices as the card has them. */
     private PricedLine.Foreign before(Offer.Foreign foreign, DateRange dates) {
         Schedule schedule = asked.schedule();
-        Money cost = new PeriodPricing(foreign.rate().terms(), schedule)
+        RentalCharge charge = new PeriodPricing(foreign.rate().terms(), schedule)
                 .charge(schedule.dayOf(dates.from()), schedule.dayOf(dates.until()) - 1)
-                .orElseThrow()
-                .total();
-        return new PricedLine.Foreign(cost, foreign.at().rate());
+                .orElseThrow();
+        return new PricedLine.Foreign(
+                charge.total(), taxes(charge, foreign.rate()), foreign.at().rate());
+    }
+
+    private static Map<String, Money> taxes(RentalCharge charge, Rate rate) {
+        Map<String, Money> taxes = new LinkedHashMap<>();
+        charge.addOns().stream()
+                .filter(addOn -> rate.mark(addOn.name()) == Mark.TAX)
+                .forEach(addOn -> taxes.merge(addOn.name(), addOn.amount(), Money::plus));
+        return taxes;
     }
 
     private static Money hire(RentalCharge charge) {

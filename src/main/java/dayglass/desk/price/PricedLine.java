@@ -51,17 +51,37 @@ public record PricedLine(
      * Where it comes from.
      *
      * @param cost what the supplier charges, everything included
+     * @param taxes those of the card that are in it, by code; what was priced before they stood apart tells none
      * @param foreign the same by a card in another currency, where it is one
      */
-    public record RentedIn(String supplier, Money cost, Optional<Foreign> foreign) {}
+    public record RentedIn(String supplier, Money cost, Map<String, Money> taxes, Optional<Foreign> foreign) {
+        public RentedIn {
+            taxes = new LinkedHashMap<>(taxes);
+        }
+
+        /** What the supplier's own invoice is to come to, in the currency of the card. */
+        public Money billed() {
+            return foreign.map(Foreign::cost).orElse(cost);
+        }
+
+        /** The taxes in that, by code. */
+        public Map<String, Money> billedTaxes() {
+            return foreign.map(Foreign::taxes).orElse(taxes);
+        }
+    }
 
     /**
      * A cost before its conversion.
      *
      * @param cost by the prices as the card has them
+     * @param taxes those that are in it, by code
      * @param rate the budget rate at which each of them was converted
      */
-    public record Foreign(Money cost, BigDecimal rate) {}
+    public record Foreign(Money cost, Map<String, Money> taxes, BigDecimal rate) {
+        public Foreign {
+            taxes = new LinkedHashMap<>(taxes);
+        }
+    }
 
     /** Its taxes by code. */
     public Map<String, Money> taxes() {

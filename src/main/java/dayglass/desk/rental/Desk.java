@@ -15,4 +15,6 @@ public record Desk(
         MakeQuote makeQuote,
         Rentals rentals,
         RunRental runRental,
+        RentIn rentIn,
+        EndRental endRental,
         LetOut letOut) {}

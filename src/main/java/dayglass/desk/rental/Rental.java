@@ -22,6 +22,7 @@ import java.util.stream.IntStream;
  * @param placed what is booked for it
  * @param charges beside the price; none is taken away, a mistake is reversed by another
  * @param ending how it ended, where it did
+ * @param orders of its lines that are rented in, those that were ordered
  */
 public record Rental(
         long number,
@@ -31,10 +32,12 @@ public record Rental(
         List<Placed> placed,
         List<Charge> charges,
         Deposit deposit,
-        Optional<Ending> ending) {
+        Optional<Ending> ending,
+        List<SupplierOrder> orders) {
     public Rental {
         placed = List.copyOf(placed);
         charges = List.copyOf(charges);
+        orders = List.copyOf(orders);
     }
 
     /** The id of a rental. */
@@ -155,21 +158,30 @@ public record Rental(
         return placed.stream().filter(each -> !each.replaced()).toList();
     }
 
+    /** The order of a line, where it was ordered. */
+    public Optional<SupplierOrder> orderOf(int line) {
+        return orders.stream().filter(order -> order.line() == line).findFirst();
+    }
+
+    Rental ordering(List<SupplierOrder> now) {
+        return new Rental(number, quote, customer, promise, placed, charges, deposit, ending, now);
+    }
+
     Rental placing(List<Placed> units) {
-        return new Rental(number, quote, customer, promise, units, charges, deposit, ending);
+        return new Rental(number, quote, customer, promise, units, charges, deposit, ending, orders);
     }
 
     Rental charging(List<Charge> more) {
         List<Charge> all = new ArrayList<>(charges);
         all.addAll(more);
-        return new Rental(number, quote, customer, promise, placed, all, deposit, ending);
+        return new Rental(number, quote, customer, promise, placed, all, deposit, ending, orders);
     }
 
     Rental holding(Deposit now) {
-        return new Rental(number, quote, customer, promise, placed, charges, now, ending);
+        return new Rental(number, quote, customer, promise, placed, charges, now, ending, orders);
     }
 
     Rental ended(Ending how) {
-        return new Rental(number, quote, customer, promise, placed, charges, deposit, Optional.of(how));
+        return new Rental(number, quote, customer, promise, placed, charges, deposit, Optional.of(how), orders);
     }
 }

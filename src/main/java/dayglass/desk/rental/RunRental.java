@@ -3,12 +3,10 @@ package dayglass.desk.rental;
 import dayglass.base.Fault;
 import dayglass.base.Money;
 import dayglass.base.Outcome;
-import dayglass.base.Percent;
 import dayglass.base.Problem;
 import dayglass.base.Stored;
 import dayglass.desk.DeskRules;
 import dayglass.desk.KeptRules;
-import dayglass.desk.price.PackagePrice;
 import dayglass.desk.quote.Quote;
 import dayglass.desk.quote.Quotes;
 import dayglass.house.House;
@@ -18,12 +16,11 @@ import dayglass.inventory.booking.Occupation;
 import dayglass.inventory.booking.Whereabouts;
 import java.time.Instant;
 import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Confirms a quote as a rental, charges it, settles its deposit, and ends it by an invoice or a cancellation. */
+/** Confirms a quote as a rental, charges it, and keeps its deposit. */
 public final class RunRental {
     private final Rentals rentals;
     private final Quotes quotes;
@@ -67,7 +64,8 @@ public final class RunRental {
                             placed,
                             List.of(),
                             new Rental.Deposit(none, none, none),
-                            Optional.empty())))
+                            Optional.empty(),
+                            List.of())))
                     .then(rental -> quotes.change(new Stored<>(
                                     based.id(), based.version(), quote.decided(Quote.Decision.ACCEPTED, "")))
                             .map(done -> rental));
@@ -225,92 +223,6 @@ public final class RunRental {
         }
         return rentals.change(new Stored<>(
                 based.id(), based.version(), based.facts().holding(new Rental.Deposit(taken, zero, zero))));
-    }
-
-    /**
-     * Ends a rental whose units are all back: settles the deposit and issues the invoice.
-     *
-     * @param keep how much of the deposit is kept towards what is owed; the rest is given back
-     */
-    public Outcome<Stored<Rental.Id, Rental>> settle(Stored<Rental.Id, Rental> based, State state, Money keep) {
-        Rental rental = based.facts();
-        boolean nothingBooked = rental.standing().isEmpty() && state == State.CONFIRMED;
-        if (state != State.BACK && !nothingBooked) {
-            return refused(
-                    state == State.OUT
-                            ? "A unit is still out: take it back, or say that it is lost."
-                            : "The rental is " + state.word() + ": only one whose units are back is settled.");
-        }
-        Money most = rental.mostKept();
-        if (keep.signum() < 0 || keep.compareTo(most) > 0) {
-            return Outcome.refused(Problem.faulty(List.of(
-                    new Fault("/keep", "must be from 0 to " + most.amount() + ": no more than was left and is owed"))));
-        }
-        return atomically(() -> rentals.change(new Stored<>(
-                based.id(),
-                based.version(),
-                rental.holding(deposit(rental, keep)).ended(ending(false, Optional.of(rentals.nextInvoice()))))));
-    }
-
-    private static Rental.Deposit deposit(Rental rental, Money keep) {
-        Money taken = rental.deposit().taken();
-        return new Rental.Deposit(taken, keep, taken.minus(keep));
-    }
-
-    /** Frees the units; what it costs follows from the days of notice, by the rules. */
-    public Outcome<Stored<Rental.Id, Rental>> cancel(Stored<Rental.Id, Rental> based, State state, String why) {
-        if (state != State.CONFIRMED) {
-            return refused("The rental is " + state.word() + ": only one of which nothing went out is cancelled.");
-        }
-        return atomically(() -> {
-            Outcome<Boolean> freed = Outcome.done(true);
-            for (Rental.Placed placed : based.facts().standing()) {
-                Stored<Occupation.Id, Occupation> booking =
-                        whereabouts.occupations().find(placed.booking()).orElseThrow();
-                freed = freed.then(
-                        done -> whereabouts.bookUnits().cancel(booking).map(cancelled -> true));
-            }
-            return freed.then(done -> {
-                Rental charged = based.facts().charging(cancellation(based.facts(), why));
-                boolean owes = charged.charges().stream()
-                                .map(Charge::total)
-                                .reduce(Money.zero(currency(based)), Money::plus)
-                                .signum()
-                        > 0;
-                Rental ended =
-                        charged.ended(ending(true, owes ? Optional.of(rentals.nextInvoice()) : Optional.empty()));
-                return rentals.change(
-                        new Stored<>(based.id(), based.version(), ended.holding(deposit(ended, ended.mostKept()))));
-            });
-        });
-    }
-
-    /** A share of the price without its taxes; whether a cancellation is taxed, a licensed adviser knows. */
-    private List<Charge> cancellation(Rental rental, String why) {
-        PackagePrice price = rental.promise().price();
-        long days = ChronoUnit.DAYS.between(
-                today(), price.asked().schedule().horizon().from());
-        Percent share = rules.now().facts().atNotice(days);
-        Money net = share.of(price.net());
-        return net.signum() == 0
-                ? List.of()
-                : List.of(new Charge(
-                        Charge.Kind.CANCELLATION,
-                        Optional.empty(),
-                        Optional.empty(),
-                        0,
-                        "Cancelled " + (days == 1 ? "one day" : days + " days") + " before: "
-                                + share.value().toPlainString() + " % of " + price.net()
-                                + (why.isBlank() ? "" : "; " + why),
-                        net,
-                        List.of(),
-                        Optional.empty(),
-                        whereabouts.whoActs().now(),
-                        now()));
-    }
-
-    private Rental.Ending ending(boolean cancelled, Optional<Long> invoice) {
-        return new Rental.Ending(cancelled, invoice, whereabouts.whoActs().now(), now());
     }
 
     private Outcome<Stored<Rental.Id, Rental>> charging(Stored<Rental.Id, Rental> based, Charge charge) {

@@ -6,6 +6,7 @@ import dayglass.desk.price.PackagePrice;
 import dayglass.desk.price.PackagePrice.Missing;
 import dayglass.desk.price.PricedLine;
 import dayglass.desk.rental.Rental;
+import dayglass.desk.rental.SupplierOrder;
 import dayglass.inventory.booking.FreeDays;
 import dayglass.inventory.booking.Occupation;
 import dayglass.inventory.booking.Whereabouts;
@@ -41,7 +42,7 @@ final class Shortages {
     /** What was found of one customer. */
     private static final class Found {
         private Instant at = Instant.MAX;
-        private final List<PricedLine> toGet = new ArrayList<>();
+        private final List<Today.ToGet> toGet = new ArrayList<>();
         private final List<Missing> missing = new ArrayList<>();
         private final List<Today.Hindered> hindered = new ArrayList<>();
 
@@ -85,13 +86,8 @@ final class Shortages {
 
     private void promised(Stored<Rental.Id, Rental> rental) {
         PackagePrice price = rental.facts().promise().price();
-        for (PricedLine line : price.lines()) {
-            Instant at = out(line.dates());
-            if (line.rentedIn().isPresent() && near(at)) {
-                Found of = of(whose(rental));
-                of.first(at);
-                of.toGet.add(line);
-            }
+        for (int at = 0; at < price.lines().size(); at++) {
+            toGet(rental, price.lines().get(at), rental.facts().orderOf(at));
         }
         for (Missing each : price.shorts()) {
             Instant at = out(each.dates());
@@ -100,6 +96,16 @@ final class Shortages {
                 of.first(at);
                 of.missing.add(each);
             }
+        }
+    }
+
+    private void toGet(Stored<Rental.Id, Rental> rental, PricedLine line, Optional<SupplierOrder> order) {
+        Instant at = out(line.dates());
+        boolean inHouse = order.flatMap(SupplierOrder::got).isPresent();
+        if (line.rentedIn().isPresent() && !inHouse && near(at)) {
+            Found of = of(whose(rental));
+            of.first(at);
+            of.toGet.add(new Today.ToGet(line, order));
         }
     }
 

@@ -6,6 +6,7 @@ import dayglass.desk.price.PricedLine;
 import dayglass.desk.quote.Customer;
 import dayglass.desk.rental.Charge;
 import dayglass.desk.rental.Rental;
+import dayglass.desk.rental.SupplierOrder;
 import dayglass.inventory.Unit;
 import dayglass.inventory.agenda.GiveBack;
 import dayglass.inventory.booking.Occupation;
@@ -106,18 +107,24 @@ public record Today(
      * What stands in the way of a handover.
      *
      * @param at when it is to be
-     * @param toGet lines of the price that come from suppliers
+     * @param toGet lines of the price that come from suppliers and are not in the house yet
      * @param missing what nobody supplies
      * @param hindered booked units that cannot go
      */
-    public record Shortage(
-            Instant at, Whose whose, List<PricedLine> toGet, List<Missing> missing, List<Hindered> hindered) {
+    public record Shortage(Instant at, Whose whose, List<ToGet> toGet, List<Missing> missing, List<Hindered> hindered) {
         public Shortage {
             toGet = List.copyOf(toGet);
             missing = List.copyOf(missing);
             hindered = List.copyOf(hindered);
         }
     }
+
+    /**
+     * Something that has still to be got.
+     *
+     * @param order empty where it was not even ordered
+     */
+    public record ToGet(PricedLine line, Optional<SupplierOrder> order) {}
 
     /**
      * A unit that cannot go out as it stands.

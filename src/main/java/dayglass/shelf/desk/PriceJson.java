@@ -102,15 +102,18 @@ public final class PriceJson {
     private static Read<RentedIn> rentedIn(Fields fields, Reader<Money> money) {
         Read<String> supplier = fields.required("supplier", Readers.anyText());
         Read<Money> cost = fields.required("cost", money);
+        Read<Map<String, Money>> taxes = fields.optional("taxes", Readers.words(money), Map.of());
         Read<Optional<Foreign>> foreign = fields.optional("foreign", Fields.object(PriceJson::foreign));
         fields.optional("margin", (json, place) -> Read.good(json));
-        return fields.build(() -> new RentedIn(supplier.get(), cost.get(), foreign.get()));
+        return fields.build(() -> new RentedIn(supplier.get(), cost.get(), taxes.get(), foreign.get()));
     }
 
     private static Read<Foreign> foreign(Fields fields) {
         Read<Money> cost = fields.required("cost", MoneyJson.money());
+        Read<Map<String, Money>> taxes =
+                fields.optional("taxes", Readers.words(Decimals.money(cost.map(Money::currency))), Map.of());
         Read<BigDecimal> rate = fields.required("budgetRate", Decimals.positive());
-        return fields.build(() -> new Foreign(cost.get(), rate.get()));
+        return fields.build(() -> new Foreign(cost.get(), taxes.get(), rate.get()));
     }
 
     private static Read<Missing> missing(Fields fields) {
@@ -194,14 +197,19 @@ public final class PriceJson {
                 .put("supplier", from.supplier())
                 .put("cost", from.cost().amount())
                 .put("margin", margin.amount());
+        taxes(members, from.taxes());
         from.foreign()
                 .ifPresent(foreign -> members.put(
                         "foreign",
-                        Json.object()
-                                .put("cost", MoneyJson.write(foreign.cost()))
+                        taxes(Json.object().put("cost", MoneyJson.write(foreign.cost())), foreign.taxes())
                                 .put("budgetRate", foreign.rate().toPlainString())
                                 .build()));
         return members.build();
+    }
+
+    /** Of those before which taxes did not stand apart nothing is said. */
+    private static Json.Members taxes(Json.Members members, Map<String, Money> taxes) {
+        return taxes.isEmpty() ? members : members.put("taxes", sums(taxes));
     }
 
     private static Json missing(Missing missing) {

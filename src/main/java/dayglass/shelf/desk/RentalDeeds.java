@@ -4,6 +4,7 @@ import dayglass.base.Currency;
 import dayglass.base.Money;
 import dayglass.desk.rental.Charge;
 import dayglass.desk.rental.LetOut;
+import dayglass.desk.rental.RentIn;
 import dayglass.desk.rental.RunRental;
 import dayglass.inventory.Unit;
 import dayglass.wire.Decimals;
@@ -75,6 +76,23 @@ public final class RentalDeeds {
             Read<Unit.Id> from = fields.required("unitId", Ids.id(Unit.Id::new));
             Read<Unit.Id> to = fields.required("by", Ids.id(Unit.Id::new));
             return fields.build(() -> new Swap(from.get(), to.get()));
+        });
+    }
+
+    public static Reader<RentIn.Said> order() {
+        return Fields.object(fields -> {
+            Read<Integer> line = fields.required("line", Readers.whole(0, Integer.MAX_VALUE));
+            Read<String> number = fields.required("number", Readers.name());
+            Read<String> words = fields.optional("words", Readers.text(LONGEST_WORDS), "");
+            return fields.build(() -> new RentIn.Said(line.get(), number.get(), words.get()));
+        });
+    }
+
+    /** A priced line by its place, from 0. */
+    public static Reader<Integer> line() {
+        return Fields.object(fields -> {
+            Read<Integer> line = fields.required("line", Readers.whole(0, Integer.MAX_VALUE));
+            return fields.build(line::get);
         });
     }
 

@@ -12,6 +12,7 @@ import dayglass.desk.rental.Rental.Check;
 import dayglass.desk.rental.Rental.Deposit;
 import dayglass.desk.rental.Rental.Ending;
 import dayglass.desk.rental.Rental.Placed;
+import dayglass.desk.rental.SupplierOrder;
 import dayglass.house.Person;
 import dayglass.inventory.Unit;
 import dayglass.inventory.booking.Occupation;
@@ -48,6 +49,8 @@ public final class RentalJson {
                     fields.required("charges", Readers.list(Fields.object(each -> charge(each, currency))));
             Read<Deposit> deposit = fields.required("deposit", Fields.object(each -> deposit(each, currency)));
             Read<Optional<Ending>> ending = fields.optional("ending", Fields.object(RentalJson::ending));
+            Read<List<SupplierOrder>> orders =
+                    fields.optional("orders", Readers.list(SupplierOrderJson.reader()), List.of());
             for (String sum : List.of("owed", "toPay")) {
                 fields.optional(sum, (json, place) -> Read.good(json));
             }
@@ -59,11 +62,12 @@ public final class RentalJson {
                     placed.get(),
                     charges.get(),
                     deposit.get(),
-                    ending.get()));
+                    ending.get(),
+                    orders.get()));
         });
     }
 
-    private static Reader<Instant> instant() {
+    static Reader<Instant> instant() {
         return Readers.anyText().map(Instant::parse);
     }
 
@@ -156,6 +160,13 @@ public final class RentalJson {
                                 rental.charges().stream().map(RentalJson::write).toList()))
                 .put("deposit", write(rental.deposit()));
         rental.ending().ifPresent(ending -> members.put("ending", write(ending)));
+        if (!rental.orders().isEmpty()) {
+            members.put(
+                    "orders",
+                    Json.list(rental.orders().stream()
+                            .map(SupplierOrderJson::write)
+                            .toList()));
+        }
         members.put("owed", Amounts.write(rental.owed())).put("toPay", Amounts.write(rental.toPay()));
     }
 

@@ -11,18 +11,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/**
- * Reads one table of rates. Every column that has something in it must be understood: a term that was passed over would
- * be a wrong price.
- */
+/** Reads one table of rates, all of whose columns must be known: a term that was passed over would be a wrong price. */
 final class CardImport {
     private final CsvText text;
     private final LetsCells things;
     private final Reader<Rate> reader;
 
-    /** What each column holds, by its number from 1. */
-    private final Map<Integer, TableField> columns = new LinkedHashMap<>();
-
+    private final KnownColumns columns;
     private final List<CardReport.Line> rates = new ArrayList<>();
     private final List<ImportReport.Bad> faulty = new ArrayList<>();
 
@@ -30,48 +25,14 @@ final class CardImport {
         this.text = text;
         this.things = things;
         this.reader = RateJson.reader(currency);
+        this.columns = new KnownColumns(text, RateColumns::named, "rate");
+        this.faulty.addAll(columns.faulty());
     }
 
     CardReport report() {
-        List<String> headings = text.heading().cells();
-        for (int number = 1; number <= headings.size(); number++) {
-            takeColumn(number, headings.get(number - 1));
-        }
-        if (text.rows().isEmpty()) {
-            faulty.add(new ImportReport.Bad(
-                    text.heading().line(), 0, "", "is all there is: add a row for each rate below the headings"));
-        }
         Map<String, Long> ids = new LinkedHashMap<>();
         text.rows().forEach(row -> takeRow(row, ids));
-        List<ImportReport.Column> shown = new ArrayList<>();
-        for (int number = 1; number <= headings.size(); number++) {
-            shown.add(new ImportReport.Column(
-                    number,
-                    headings.get(number - 1),
-                    Optional.ofNullable(columns.get(number)).map(TableField::name)));
-        }
-        return new CardReport(text.separator(), shown, rates, faulty);
-    }
-
-    private void takeColumn(int number, String heading) {
-        Optional<TableField> field = RateColumns.named(heading);
-        if (field.isEmpty()) {
-            if (!isEmpty(number)) {
-                bad(text.heading().line(), number, "is no column of a rate: rename it or take it out of the table");
-            }
-        } else if (columns.containsValue(field.get())) {
-            bad(text.heading().line(), number, "stands in an earlier column already: keep one of the two");
-        } else {
-            columns.put(number, field.get());
-        }
-    }
-
-    /** A column without a heading and without a cell is what spreadsheets leave behind. */
-    private boolean isEmpty(int number) {
-        return text.heading().cells().get(number - 1).isBlank()
-                && text.rows().stream()
-                        .allMatch(row -> row.cells().size() < number
-                                || row.cells().get(number - 1).isBlank());
+        return new CardReport(text.separator(), columns.shown(), rates, faulty);
     }
 
     private void takeRow(CsvText.Row row, Map<String, Long> ids) {
@@ -88,7 +49,9 @@ final class CardImport {
             return;
         }
         RateRow cells = new RateRow(things);
-        columns.forEach((number, field) -> cells.take(number, field, row.cells().get(number - 1)));
+        columns.fields()
+                .forEach(
+                        (number, field) -> cells.take(number, field, row.cells().get(number - 1)));
         Optional<Rate> rate = cells.rate(reader);
         cells.wrong().forEach(wrong -> bad(row.line(), wrong));
         rate.ifPresent(found -> {
@@ -111,7 +74,7 @@ final class CardImport {
     }
 
     private int columnOf(String name) {
-        return columns.entrySet().stream()
+        return columns.fields().entrySet().stream()
                 .filter(each -> each.getValue().name().equals(name))
                 .map(Map.Entry::getKey)
                 .findFirst()

@@ -1,9 +1,7 @@
 package dayglass.shelf.table;
 
 import dayglass.base.Currency;
-import dayglass.base.Fault;
 import dayglass.base.Outcome;
-import dayglass.base.Problem;
 import dayglass.base.Stored;
 import dayglass.base.Transactions;
 import dayglass.catalogue.RateCard;
@@ -16,8 +14,6 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.List;
 
 /**
  * Makes a rate card of a table and a table of a rate card; what comes out makes the same rates when it is brought in. A
@@ -39,22 +35,17 @@ public final class CardTables {
 
     /** Says what the table says; refused where the card could not be made whatever stands in its rows. */
     public Outcome<CardReport> preview(Heading heading, CsvText text) {
-        List<CardReport> made = new ArrayList<>();
-        Outcome<CardReport> outcome = transactions.atomically(() -> {
+        return transactions.tried(() -> {
             CardReport report = read(heading, text);
-            return add(heading, report).then(card -> {
-                made.add(report);
-                return Outcome.refused(Problem.Code.CANNOT_BE_DONE, "a preview stores nothing");
-            });
+            return add(heading, report).map(card -> report);
         });
-        return made.isEmpty() ? outcome : Outcome.done(made.get(0));
     }
 
     /** Makes the card; refused, with every fault by its line and column, where anything is wrong. */
     public Outcome<Stored<RateCard.Id, RateCard>> bringIn(Heading heading, CsvText text) {
         return transactions.atomically(() -> {
             CardReport report = read(heading, text);
-            return report.isGood() ? add(heading, report) : Outcome.refused(Problem.faulty(faults(report)));
+            return report.isGood() ? add(heading, report) : Outcome.refused(ImportReport.refusal(report.faulty()));
         });
     }
 
@@ -65,17 +56,6 @@ public final class CardTables {
     private Outcome<Stored<RateCard.Id, RateCard>> add(Heading heading, CardReport report) {
         return cards.add(new RateCard(
                 heading.supplier(), heading.name(), heading.currency(), heading.effectiveFrom(), report.card()));
-    }
-
-    private static List<Fault> faults(CardReport report) {
-        return report.faulty().stream()
-                .map(bad -> new Fault("/text", place(bad) + ": " + bad.message()))
-                .toList();
-    }
-
-    private static String place(ImportReport.Bad bad) {
-        String heading = bad.heading().isBlank() ? "" : " (" + bad.heading() + ")";
-        return "line " + bad.line() + (bad.column() > 0 ? ", column " + bad.column() : "") + heading;
     }
 
     /** The rates of a card as CSV, under the headings that are understood when it is brought in. */

@@ -1,5 +1,7 @@
 package dayglass.shelf.table;
 
+import dayglass.base.Fault;
+import dayglass.base.Problem;
 import java.util.List;
 import java.util.Optional;
 
@@ -51,7 +53,18 @@ public record ImportReport(
      * @param column from 1; 0 where it is the whole row
      * @param heading of the column; the field's name where the table has no such column
      */
-    public record Bad(long line, int column, String heading, String message) {}
+    public record Bad(long line, int column, String heading, String message) {
+        private Fault atText() {
+            String named = heading.isBlank() ? "" : " (" + heading + ")";
+            String place = "line " + line + (column > 0 ? ", column " + column : "") + named;
+            return new Fault("/text", place + ": " + message);
+        }
+    }
+
+    /** Why a table that is taken whole or not at all is not taken: each fault by its line and column. */
+    static Problem refusal(List<Bad> faulty) {
+        return Problem.faulty(faulty.stream().map(Bad::atText).toList());
+    }
 
     public record Done(int added, int changed) {}
 }

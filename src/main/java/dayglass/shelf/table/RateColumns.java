@@ -82,8 +82,7 @@ final class RateColumns {
         String sound = ShelfImport.sound(heading);
         return Stream.of(FIRST, USUAL_BLOCKS, TERMS, LAST)
                 .flatMap(List::stream)
-                .filter(field -> Stream.concat(Stream.of(field.name()), field.alsoCalled().stream())
-                        .anyMatch(name -> ShelfImport.sound(name).equals(sound)))
+                .filter(field -> field.isHeaded(heading))
                 .findFirst()
                 .or(() -> blockSounding(sound))
                 .or(() -> addOnSounding(sound));

@@ -81,13 +81,7 @@ public final class ShelfImport {
 
     /** Says what bringing the table in would do, by doing it and taking it back. */
     public Outcome<ImportReport> preview(Table table) {
-        List<ImportReport> made = new ArrayList<>();
-        Outcome<ImportReport> outcome =
-                transactions.atomically(() -> take(table, true).then(report -> {
-                    made.add(report);
-                    return Outcome.refused(Problem.Code.CANNOT_BE_DONE, "a preview stores nothing");
-                }));
-        return made.isEmpty() ? outcome : Outcome.done(made.get(0));
+        return transactions.tried(() -> take(table, true));
     }
 
     /** Brings the good rows in; refused only where the columns cannot be taken so. */
@@ -147,12 +141,10 @@ public final class ShelfImport {
     private static Map<Integer, String> guess(RecordTable<?, ?> table, List<String> headings) {
         Map<Integer, String> guessed = new LinkedHashMap<>();
         for (int at = 0; at < headings.size(); at++) {
-            String heading = sound(headings.get(at));
+            String heading = headings.get(at);
             int number = at + 1;
             table.fields().stream()
-                    .filter(field -> sound(field.name()).equals(heading)
-                            || field.alsoCalled().stream()
-                                    .anyMatch(name -> sound(name).equals(heading)))
+                    .filter(field -> field.isHeaded(heading))
                     .map(TableField::name)
                     .filter(name -> !guessed.containsValue(name))
                     .findFirst()

@@ -6,6 +6,7 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -34,6 +35,8 @@ public record TableField(String name, String pointer, Form form, List<String> al
         /** A decimal, with a point. */
         DECIMAL,
         WHOLE,
+        /** Yes or no; true or false are understood too. */
+        FLAG,
         /** A day of the calendar, {@code 2027-04-05}. */
         DAY,
         /** Several texts, one a line; semicolons part them too where there is one line only. */
@@ -53,11 +56,27 @@ public record TableField(String name, String pointer, Form form, List<String> al
     Json json(String cell) {
         return switch (form) {
             case WHOLE -> whole(cell.strip());
+            case FLAG -> flag(cell.strip());
             case LINES -> Json.texts(lines(cell));
             case COVERS -> covers(cell);
             case SPANS -> Json.list(lines(cell).stream().map(TableField::span).toList());
             case TEXT -> Json.text(cell);
             case WORD, DECIMAL, DAY -> Json.text(cell.strip());
+        };
+    }
+
+    /** Whether a heading stands for it, whatever its capitals and signs. */
+    boolean isHeaded(String heading) {
+        String sound = ShelfImport.sound(heading);
+        return Stream.concat(Stream.of(name), alsoCalled.stream())
+                .anyMatch(each -> ShelfImport.sound(each).equals(sound));
+    }
+
+    private static Json flag(String text) {
+        return switch (text.toLowerCase(Locale.ROOT)) {
+            case "yes", "true" -> new Json.Bool(true);
+            case "no", "false" -> new Json.Bool(false);
+            default -> Json.text(text);
         };
     }
 
@@ -97,6 +116,9 @@ public record TableField(String name, String pointer, Form form, List<String> al
     String cell(Json value) {
         if (value instanceof Json.Text text) {
             return text.value();
+        }
+        if (value instanceof Json.Bool flag) {
+            return flag.value() ? "yes" : "no";
         }
         if (value instanceof Json.Num number) {
             return number.literal();

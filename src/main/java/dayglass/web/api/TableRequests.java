@@ -44,13 +44,21 @@ public final class TableRequests {
         };
     }
 
-    public static Json column(ImportReport.Column column) {
+    public static Json columns(List<ImportReport.Column> columns) {
+        return Json.list(columns.stream().map(TableRequests::column).toList());
+    }
+
+    public static Json faulty(List<ImportReport.Bad> faulty) {
+        return Json.list(faulty.stream().map(TableRequests::bad).toList());
+    }
+
+    private static Json column(ImportReport.Column column) {
         Json.Members members = Json.object().put("number", column.number()).put("heading", column.heading());
         column.field().ifPresent(field -> members.put("field", field));
         return members.build();
     }
 
-    public static Json bad(ImportReport.Bad bad) {
+    private static Json bad(ImportReport.Bad bad) {
         return Json.object()
                 .put("line", bad.line())
                 .put("column", bad.column())

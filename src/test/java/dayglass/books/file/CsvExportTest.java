@@ -75,6 +75,7 @@ class CsvExportTest {
                 "\"",
                 "two\r\nlines",
                 "two\nlines",
+                "two\rlines",
                 "ends in a comma,",
                 " spaces are part of a field (rule 4) ",
                 "\uD83C\uDFA5 Grünmoos Æther 光学"

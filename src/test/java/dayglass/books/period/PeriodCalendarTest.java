@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -30,6 +31,24 @@ class PeriodCalendarTest {
         assertEquals(name, week.name());
         assertEquals(1, week.firstDay().getDayOfWeek().getValue());
         assertEquals(week.firstDay().plusDays(6), week.lastDay());
+    }
+
+    /** Source: ISO 8601, years of 53 weeks; the list is of the house's check values. */
+    @Test
+    void theseYearsAndNoOthersHaveFiftyThreeWeeks() {
+        List<Integer> found = new ArrayList<>();
+        for (int year = 2018; year <= 2037; year++) {
+            String last = PeriodCalendar.WEEKS
+                    .of(LocalDate.of(year, 12, 28))
+                    .orElseThrow()
+                    .name();
+            if (last.equals(year + "-W53")) {
+                found.add(year);
+            } else {
+                assertEquals(year + "-W52", last);
+            }
+        }
+        assertEquals(List.of(2020, 2026, 2032, 2037), found);
     }
 
     @Test

@@ -267,7 +267,8 @@ public final class GlassBenchmark {
                 rental.charges(),
                 rental.deposit(),
                 Optional.of(new Rental.Ending(
-                        false, Optional.of(rental.number()), new Person.Id(1), Instant.parse("2027-05-01T10:00:00Z"))));
+                        false, Optional.of(rental.number()), new Person.Id(1), Instant.parse("2027-05-01T10:00:00Z"))),
+                List.of());
     }
 
     private static Rental rental(int number) {
@@ -301,7 +302,8 @@ public final class GlassBenchmark {
                 placed,
                 List.of(),
                 new Rental.Deposit(none, none, none),
-                Optional.empty());
+                Optional.empty(),
+                List.of());
     }
 
     private static PackageAsked asked() {

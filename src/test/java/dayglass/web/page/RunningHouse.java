@@ -50,7 +50,7 @@ final class RunningHouse implements AutoCloseable {
                                                 rooms.sources().rateCards(),
                                                 rooms.sources().purchaseOffers(),
                                                 rooms.shelf(),
-                                                rooms.cardTables(),
+                                                new DeskSources.Tables(rooms.cardTables(), rooms.supplierTables()),
                                                 rooms.desk(),
                                                 rooms.whereAreUnits(),
                                                 rooms.household(),

@@ -103,19 +103,26 @@ public final class OrderApi {
     }
 
     /** A row of the table as it stands in the books, or would. */
-    private static Json.Obj row(Posted posted, boolean preview) {
+    /** An order as it would stand in the books, or does. */
+    static Json.Obj row(Posted posted, boolean preview) {
         Entry entry = posted.entry();
         Json.Members members = Json.object();
         if (!preview) {
             members.put("commitment", posted.id().number());
         }
-        return members.put("supplier", entry.coding().supplier())
+        members.put("supplier", entry.coding().supplier())
                 .put("purchaseOrder", entry.papers().purchaseOrder())
                 .put("description", entry.item().description())
                 .put("costCode", entry.coding().costCode())
-                .put("net", entry.amounts().net().amount())
+                .put("serviceFrom", entry.service().from().toString())
+                .put("serviceTo", entry.service().lastDay().toString());
+        if (!entry.sum().taxCode().isEmpty()) {
+            members.put("taxCode", entry.sum().taxCode());
+        }
+        return members.put("net", entry.amounts().net().amount())
                 .put("tax", entry.amounts().tax().amount())
                 .put("currency", entry.amounts().net().currency().code())
+                .put("exchange", EntryJson.exchange(entry.sum().exchange()))
                 .put("baseNet", entry.amounts().baseNet().amount())
                 .put("baseCurrency", entry.amounts().baseNet().currency().code())
                 .build();

@@ -34,8 +34,12 @@ record TableRows<T>(Map<String, String> headings, BiFunction<String, String, Jso
         List<Row<T>> rows = new ArrayList<>();
         if (faults.isEmpty()) {
             for (CsvText.Row row : csv.rows()) {
-                if (row.cells().size() > members.size()) {
-                    faults.add(new Fault("", "Line " + row.line() + ": it has more fields than there are headings"));
+                if (row.cells().size() != members.size()) {
+                    faults.add(new Fault(
+                            "",
+                            "Line " + row.line() + ": it has " + row.cells().size() + " fields where there are "
+                                    + members.size() + " headings: check its separators and quotes"));
+                    continue;
                 }
                 reader.readAll(json(members, row)).fold(said -> rows.add(new Row<>(row.line(), said)), wrong -> {
                     wrong.forEach(fault ->
@@ -78,7 +82,7 @@ record TableRows<T>(Map<String, String> headings, BiFunction<String, String, Jso
     private Json json(List<String> members, CsvText.Row row) {
         Json.Members whole = Json.object();
         Map<String, Json.Members> inner = new LinkedHashMap<>();
-        for (int at = 0; at < Math.min(members.size(), row.cells().size()); at++) {
+        for (int at = 0; at < members.size(); at++) {
             String said = row.cells().get(at).strip();
             String[] steps = members.get(at).split("/", 2);
             if (!said.isEmpty()) {

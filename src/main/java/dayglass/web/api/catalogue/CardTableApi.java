@@ -71,19 +71,12 @@ public final class CardTableApi {
     private static Json json(CardReport report) {
         return Json.object()
                 .put("separator", String.valueOf(report.separator()))
-                .put(
-                        "columns",
-                        Json.list(report.columns().stream()
-                                .map(TableRequests::column)
-                                .toList()))
+                .put("columns", TableRequests.columns(report.columns()))
                 .put(
                         "rates",
                         Json.list(
                                 report.rates().stream().map(CardTableApi::line).toList()))
-                .put(
-                        "faulty",
-                        Json.list(
-                                report.faulty().stream().map(TableRequests::bad).toList()))
+                .put("faulty", TableRequests.faulty(report.faulty()))
                 .build();
     }
 

@@ -1,6 +1,7 @@
 package dayglass.web.api.desk;
 
 import dayglass.base.Currency;
+import dayglass.base.Outcome;
 import dayglass.base.Stored;
 import dayglass.desk.paper.Invoice;
 import dayglass.desk.rental.Desk;
@@ -16,6 +17,9 @@ import dayglass.wire.Json;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.Handler;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.BiFunction;
 import java.util.function.UnaryOperator;
 
 /** {@code /api/rentals}: what is done to each, by an address that names the deed. */
@@ -38,6 +42,7 @@ final class RentalApi {
         routes.get(PATH, acts::list);
         routes.get(PATH + "/{id}", acts::read);
         routes.get(PATH + "/{id}/invoice", this::invoice);
+        rentIn(routes, once);
         deed(
                 routes,
                 once,
@@ -103,7 +108,7 @@ final class RentalApi {
                 ctx -> acts.act(
                         ctx,
                         RentalDeeds.amount("keep", currency(ctx)),
-                        (rental, keep) -> desk.runRental()
+                        (rental, keep) -> desk.endRental()
                                 .settle(rental, desk.letOut().now(rental).state(), keep)));
         deed(
                 routes,
@@ -112,8 +117,31 @@ final class RentalApi {
                 ctx -> acts.act(
                         ctx,
                         RentalDeeds.why(),
-                        (rental, why) -> desk.runRental()
+                        (rental, why) -> desk.endRental()
                                 .cancel(rental, desk.letOut().now(rental).state(), why)));
+    }
+
+    /** What is rented in: ordered, got, and each taken back. */
+    private void rentIn(RoutesConfig routes, UnaryOperator<Handler> once) {
+        deed(
+                routes,
+                once,
+                "order",
+                ctx -> acts.act(
+                        ctx,
+                        RentalDeeds.order(),
+                        (rental, said) -> desk.rentIn().order(rental, said)));
+        onLine(routes, once, "undo-order", desk.rentIn()::undoOrder);
+        onLine(routes, once, "got", desk.rentIn()::got);
+        onLine(routes, once, "undo-got", desk.rentIn()::undoGot);
+    }
+
+    private void onLine(
+            RoutesConfig routes,
+            UnaryOperator<Handler> once,
+            String name,
+            BiFunction<Stored<Rental.Id, Rental>, Integer, Outcome<Stored<Rental.Id, Rental>>> deed) {
+        deed(routes, once, name, ctx -> acts.act(ctx, RentalDeeds.line(), deed));
     }
 
     private void invoice(Context ctx) {
@@ -138,6 +166,18 @@ final class RentalApi {
                 .put("version", rental.version())
                 .put("state", desk.letOut().now(rental).state().word());
         RentalJson.write(members, rental.facts());
+        List<Json> inBooks = new ArrayList<>();
+        desk.rentIn()
+                .books()
+                .of(rental.id())
+                .forEach((line, entry) -> inBooks.add(Json.object()
+                        .put("line", line)
+                        .put("jobId", entry.job().number())
+                        .put("commitment", entry.entry())
+                        .build()));
+        if (!inBooks.isEmpty()) {
+            members.put("inBooks", Json.list(inBooks));
+        }
         return members.build();
     }
 }

@@ -97,7 +97,7 @@ final class TodayJson {
 
     private Json shortOf(Today.Shortage each) {
         return whose(Json.object().put("at", moment(each.at())), each.whose())
-                .put("toGet", list(each.toGet(), TodayJson::toGet))
+                .put("toGet", list(each.toGet(), this::toGet))
                 .put("missing", list(each.missing(), TodayJson::missing))
                 .put(
                         "hindered",
@@ -109,13 +109,21 @@ final class TodayJson {
                 .build();
     }
 
-    private static Json toGet(PricedLine line) {
+    private Json toGet(Today.ToGet each) {
+        PricedLine line = each.line();
         Json.Members members = Json.object()
                 .put("what", line.what())
                 .put("firstDay", line.dates().from().toString())
                 .put("lastDay", line.dates().lastDay().toString());
         line.rentedIn()
                 .ifPresent(from -> members.put("supplier", from.supplier()).put("cost", MoneyJson.write(from.cost())));
+        each.order()
+                .ifPresent(order -> members.put(
+                        "ordered",
+                        Json.object()
+                                .put("number", order.number())
+                                .put("at", moment(order.ordered().at()))
+                                .build()));
         return members.build();
     }
 

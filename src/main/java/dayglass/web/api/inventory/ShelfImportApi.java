@@ -81,11 +81,7 @@ public final class ShelfImportApi {
                 .put("preview", report.preview())
                 .put("what", what.word())
                 .put("separator", String.valueOf(report.separator()))
-                .put(
-                        "columns",
-                        Json.list(report.columns().stream()
-                                .map(TableRequests::column)
-                                .toList()))
+                .put("columns", TableRequests.columns(report.columns()))
                 .put(
                         "added",
                         Json.list(report.added().stream()
@@ -97,10 +93,7 @@ public final class ShelfImportApi {
                                 .map(ShelfImportApi::changed)
                                 .toList()))
                 .put("unchanged", report.unchanged())
-                .put(
-                        "faulty",
-                        Json.list(
-                                report.faulty().stream().map(TableRequests::bad).toList()))
+                .put("faulty", TableRequests.faulty(report.faulty()))
                 .put(
                         "done",
                         Json.object()

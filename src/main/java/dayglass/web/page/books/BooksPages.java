@@ -8,6 +8,7 @@ import dayglass.books.export.Layouts;
 import dayglass.books.gear.BringIn;
 import dayglass.books.list.JobLists;
 import dayglass.books.post.Books;
+import dayglass.books.post.CommitOrder;
 import dayglass.books.report.CostFigures;
 import dayglass.books.report.TypedFigures;
 import dayglass.house.Household;
@@ -47,6 +48,7 @@ public final class BooksPages {
             JobCostCodes codes,
             Layouts layouts,
             BringIn gear,
+            CommitOrder commitOrder,
             JobLists lists) {}
 
     public BooksPages(Books books, Plans plans, Household household, Clock clock) {
@@ -62,6 +64,7 @@ public final class BooksPages {
         new LayoutPages(plans.layouts(), html).route(routes);
         new GearPages(this, plans.gear().gear()).route(routes);
         new BringInPage(this, plans.gear()).route(routes);
+        new RentalOrderPage(this, plans.commitOrder()).route(routes);
         new ToCompletePage(this).route(routes);
         new ReportPage(this).route(routes);
         new EntryPages(this).route(routes);

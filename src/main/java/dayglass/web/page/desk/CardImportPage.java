@@ -92,6 +92,7 @@ final class CardImportPage {
 
     private void look(Context ctx, Form form, CardTables.Heading heading, CsvText text) {
         sources.tables()
+                .cards()
                 .preview(heading, text)
                 .fold(
                         report -> {
@@ -106,7 +107,7 @@ final class CardImportPage {
 
     /** What was made wrong since it was looked at is looked at again. */
     private void make(Context ctx, Form form, CardTables.Heading heading, CsvText text) {
-        Outcome<Stored<RateCard.Id, RateCard>> made = sources.tables().bringIn(heading, text);
+        Outcome<Stored<RateCard.Id, RateCard>> made = sources.tables().cards().bringIn(heading, text);
         made.fold(
                 card -> {
                     Requests.see(ctx, "/desk/cards/" + card.id().number());

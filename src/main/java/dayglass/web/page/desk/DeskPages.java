@@ -74,6 +74,7 @@ public final class DeskPages {
         cards.route(routes);
         offers.route(routes);
         new CardImportPage(sources, html).route(routes);
+        new SupplierImportPage(sources.tables().suppliers(), html).route(routes);
     }
 
     /** The house first, then the others as they came. */

@@ -8,6 +8,7 @@ import dayglass.house.Household;
 import dayglass.inventory.Shelf;
 import dayglass.inventory.booking.Whereabouts;
 import dayglass.shelf.table.CardTables;
+import dayglass.shelf.table.SupplierTables;
 import java.time.Clock;
 import java.time.LocalDate;
 
@@ -17,11 +18,14 @@ public record DeskSources(
         RateCards cards,
         PurchaseOffers offers,
         Shelf shelf,
-        CardTables tables,
+        Tables tables,
         Desk desk,
         Whereabouts whereabouts,
         Household household,
         Clock clock) {
+
+    /** What comes in as tables. */
+    public record Tables(CardTables cards, SupplierTables suppliers) {}
 
     /** Today on the house's clock. */
     public LocalDate today() {

@@ -49,6 +49,6 @@ final class SheetPage {
                 .header(
                         "Content-Disposition",
                         "attachment; filename=\"rate-card-" + card.id().number() + ".csv\"")
-                .result(sources.tables().csv(card.facts()));
+                .result(sources.tables().cards().csv(card.facts()));
     }
 }

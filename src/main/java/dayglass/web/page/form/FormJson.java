@@ -38,6 +38,8 @@ public final class FormJson {
             "seed",
             "years",
             "unitId",
+            "jobId",
+            "line",
             "modelId",
             "model",
             "set",

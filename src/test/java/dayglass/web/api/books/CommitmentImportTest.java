@@ -81,6 +81,16 @@ class CommitmentImportTest {
         assertTrue(coded.text().contains("Line 3, cost code: \\\"99\\\" is not in the job's chart"), coded.text());
         assertTrue(coded.text().contains("Line 4, supplier: is missing"), coded.text());
         assertEquals(0, orders());
+        // RFC 4180, section 2, rule 4: each line has as many fields as the others.
+        Reply uneven = bring(
+                "date,supplier,description,net\\n2027-04-01,Quay House,good,1.00\\n2027-04-01,Quay House,too few\\n"
+                        + "2027-04-01,Quay House,a comma, in it,1.00\\n",
+                false);
+        assertEquals(400, uneven.status(), uneven.text());
+        assertTrue(uneven.text().contains("Line 3: it has 3 fields where there are 4 headings"), uneven.text());
+        assertTrue(uneven.text().contains("Line 4: it has 5 fields where there are 4 headings"), uneven.text());
+        assertEquals(2, uneven.json().get("faults").size(), "each line once");
+        assertEquals(0, orders());
         assertTrue(bring("date,colour\\n2027-04-01,red\\n", true).text().contains("\\\"colour\\\" is not known"));
         assertTrue(bring("date,date\\n2027-04-01,2027-04-01\\n", true).text().contains("stands there twice"));
     }

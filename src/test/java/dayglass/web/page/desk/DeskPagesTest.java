@@ -244,4 +244,34 @@ class DeskPagesTest {
         assertTrue(nobody.body().contains("id=\"f-supplier-fault\""), nobody.body());
         assertTrue(nobody.body().contains("id=\"f-effectiveFrom-fault\""), nobody.body());
     }
+
+    @Test
+    void aTableOfSuppliersIsLookedAtBeforeItIsKept() throws Exception {
+        String empty = page("/desk/import/suppliers");
+        assertTrue(empty.contains("<textarea id=\"table-text\""), empty);
+        assertTrue(page("/desk").contains("href=\"/desk/import/suppliers\""), "one comes to it");
+        Map<String, String> table = new LinkedHashMap<>(Map.of("text", "name,house\nQuay House,\nQuay House,\n"));
+        table.put("do", "make");
+        String faulty = send("/desk/import/suppliers", table).body();
+        assertTrue(faulty.contains("<strong id=\"count-faulty\">1</strong>"), faulty);
+        assertTrue(faulty.contains("stands in line 2 already"), faulty);
+        assertFalse(faulty.contains("id=\"make\""), "a table with faults adds nobody");
+        table.put("do", "look");
+        table.put("text", "name,house\nQuay House,\nPier House,yes\n");
+        String good = send("/desk/import/suppliers", table).body();
+        assertTrue(good.contains("Add 2 suppliers"), good);
+        assertEquals(0, served.get("/api/suppliers").json().get("items").size());
+        table.put("do", "make");
+        assertEquals(
+                "/desk",
+                send("/desk/import/suppliers", table)
+                        .headers()
+                        .firstValue("Location")
+                        .orElse(""));
+        assertEquals(2, served.get("/api/suppliers").json().get("items").size());
+        table.put("text", "");
+        HttpResponse<String> nothing = send("/desk/import/suppliers", table);
+        assertEquals(422, nothing.statusCode());
+        assertTrue(nothing.body().contains("The table is empty"), nothing.body());
+    }
 }

@@ -23,6 +23,7 @@ import io.javalin.http.Context;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.function.BiFunction;
 
 /** Rentals: the list, and one with all that is done to it from the handover to the invoice. */
 public final class RentalPages {
@@ -65,6 +66,14 @@ public final class RentalPages {
                         .then(last -> desk().runRental().extend(rental, last)));
         deed(
                 routes,
+                "order",
+                (rental, form) -> QuotePages.read(form, RentalDeeds.order())
+                        .then(said -> desk().rentIn().order(rental, said)));
+        onLine(routes, "undo-order", desk().rentIn()::undoOrder);
+        onLine(routes, "got", desk().rentIn()::got);
+        onLine(routes, "undo-got", desk().rentIn()::undoGot);
+        deed(
+                routes,
                 "charges",
                 (rental, form) -> QuotePages.read(form, RentalDeeds.charge(currency(rental)))
                         .then(charged -> desk().runRental().charge(rental, charged)));
@@ -83,13 +92,13 @@ public final class RentalPages {
                 "settle",
                 (rental, form) -> QuotePages.read(form, RentalDeeds.amount("keep", currency(rental)))
                         .then(keep ->
-                                desk().runRental().settle(rental, now(rental).state(), keep)));
+                                desk().endRental().settle(rental, now(rental).state(), keep)));
         deed(
                 routes,
                 "cancel",
                 (rental, form) -> QuotePages.read(form, RentalDeeds.why())
                         .then(why ->
-                                desk().runRental().cancel(rental, now(rental).state(), why)));
+                                desk().endRental().cancel(rental, now(rental).state(), why)));
     }
 
     private Desk desk() {
@@ -157,6 +166,17 @@ public final class RentalPages {
                             .map(done -> LIST + "/" + done.id().number()),
                     problem -> show(ctx, name, form.with(problem)));
         });
+    }
+
+    /** A deed that is done to a line which is rented in. */
+    private void onLine(
+            RoutesConfig routes,
+            String name,
+            BiFunction<Stored<Rental.Id, Rental>, Integer, Outcome<Stored<Rental.Id, Rental>>> done) {
+        deed(
+                routes,
+                name,
+                (rental, form) -> QuotePages.read(form, RentalDeeds.line()).then(line -> done.apply(rental, line)));
     }
 
     private static <T> Outcome<T> read(Reader<T> reader, Form form) {

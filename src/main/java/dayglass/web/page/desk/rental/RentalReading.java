@@ -52,6 +52,10 @@ final class RentalReading {
                         .filter(Rental.Placed::replaced)
                         .map(placed -> tag(placed.unit()) + " gave way to another unit.")
                         .toList(),
+                RentedInLine.of(
+                        stored,
+                        sources.desk().rentIn().books().of(stored.id()),
+                        noted -> stamp(noted.by(), noted.at())),
                 PriceView.of(facts.promise().price(), sources.shelf()),
                 money(facts),
                 charges(facts),

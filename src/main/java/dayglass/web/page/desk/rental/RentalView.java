@@ -24,6 +24,7 @@ public record RentalView(
         State state,
         List<RentedUnit> units,
         List<String> gaveWay,
+        List<RentedInLine> rentedIn,
         PriceView price,
         Sums money,
         List<ChargeRow> charges,
@@ -31,6 +32,7 @@ public record RentalView(
     public RentalView {
         units = List.copyOf(units);
         gaveWay = List.copyOf(gaveWay);
+        rentedIn = List.copyOf(rentedIn);
         charges = List.copyOf(charges);
     }
 

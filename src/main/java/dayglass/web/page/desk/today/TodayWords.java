@@ -181,11 +181,13 @@ final class TodayWords {
                 .toList();
     }
 
-    private static String toGet(PricedLine line) {
+    private static String toGet(Today.ToGet each) {
+        PricedLine line = each.line();
         return line.what() + ", " + Words.dates(line.dates())
                 + line.rentedIn()
                         .map(from -> ", from " + from.supplier() + " at " + Words.money(from.cost()))
-                        .orElse("");
+                        .orElse("")
+                + each.order().map(order -> ", ordered as " + order.number()).orElse(", not ordered yet");
     }
 
     private static String missing(Missing missing) {
