@@ -2,6 +2,7 @@ package dayglass.base;
 
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
@@ -36,6 +37,15 @@ public record DateRange(LocalDate from, LocalDate until) {
 
     public boolean overlaps(DateRange other) {
         return from.isBefore(other.until) && other.from.isBefore(until);
+    }
+
+    /** The days of both; empty where there are none. */
+    public Optional<DateRange> within(DateRange other) {
+        return overlaps(other)
+                ? Optional.of(new DateRange(
+                        from.isBefore(other.from) ? other.from : from,
+                        until.isAfter(other.until) ? other.until : until))
+                : Optional.empty();
     }
 
     public Stream<LocalDate> stream() {

@@ -161,7 +161,7 @@ public final class CashFlow {
     }
 
     private void everyMonth(Flow flow, BigDecimal aYear) {
-        BigDecimal aMonth = aYear.divide(TWELVE, Growth.EXACT_ENOUGH);
+        BigDecimal aMonth = Growth.twelfth(aYear);
         for (int month = 1; month <= months; month++) {
             add(flow, month, aMonth);
         }
@@ -204,7 +204,7 @@ public final class CashFlow {
         BigDecimal[] row = flows.getOrDefault(flow, noughts());
         for (int month = 0; month <= months; month++) {
             if (row[month].signum() != 0) {
-                sum = sum.add(row[month].multiply(present[month], Growth.EXACT_ENOUGH));
+                sum = sum.add(row[month].multiply(present[month]));
             }
         }
         return sum;

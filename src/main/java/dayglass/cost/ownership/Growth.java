@@ -2,6 +2,7 @@ package dayglass.cost.ownership;
 
 import dayglass.base.Percent;
 import java.math.BigDecimal;
+import java.math.BigInteger;
 import java.math.MathContext;
 import java.math.RoundingMode;
 
@@ -13,6 +14,7 @@ public final class Growth {
     static final int YEAR = 12;
 
     private static final BigDecimal TWELVE = BigDecimal.valueOf(YEAR);
+    private static final BigInteger HUNDRED = BigInteger.valueOf(100);
 
     private final BigDecimal aYear;
     private final BigDecimal aMonth;
@@ -25,6 +27,17 @@ public final class Growth {
     /** Of something that grows by so much a year. */
     public static Growth by(Percent aYear) {
         return new Growth(BigDecimal.ONE.add(aYear.fraction()));
+    }
+
+    /**
+     * A twelfth of an amount. One that ends after two more decimals is found without 140 digits, whose noughts would be
+     * taken off again one by one.
+     */
+    static BigDecimal twelfth(BigDecimal aYear) {
+        BigInteger[] hundredths = aYear.unscaledValue().multiply(HUNDRED).divideAndRemainder(TWELVE.toBigInteger());
+        return hundredths[1].signum() == 0
+                ? new BigDecimal(hundredths[0], aYear.scale() + 2)
+                : aYear.divide(TWELVE, EXACT_ENOUGH);
     }
 
     BigDecimal over(int months) {

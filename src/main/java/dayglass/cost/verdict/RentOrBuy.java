@@ -12,6 +12,7 @@ import dayglass.cost.rental.RentalTerms;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 
@@ -91,11 +92,10 @@ public record RentOrBuy(
         BigDecimal growth = BigDecimal.ONE.add(rateChangePerYear.fraction());
         List<BigDecimal> all = new ArrayList<>();
         BigDecimal year = aYear;
-        for (int month = 1; month <= months; month++) {
-            if (month > 1 && month % YEAR == 1) {
-                year = year.multiply(growth).setScale(2 * DECIMALS_KEPT, RoundingMode.HALF_EVEN);
-            }
-            all.add(year.divide(TWELVE, 2 * DECIMALS_KEPT, RoundingMode.HALF_EVEN));
+        while (all.size() < months) {
+            BigDecimal aMonth = year.divide(TWELVE, 2 * DECIMALS_KEPT, RoundingMode.HALF_EVEN);
+            all.addAll(Collections.nCopies(Math.min(YEAR, months - all.size()), aMonth));
+            year = year.multiply(growth).setScale(2 * DECIMALS_KEPT, RoundingMode.HALF_EVEN);
         }
         return all;
     }
@@ -127,6 +127,23 @@ public record RentOrBuy(
     /** What renting costs over the term at present value, rounded once, half up. */
     public Money presentCostOfRenting() {
         return rounded(presentRent(yearOfRent()));
+    }
+
+    /** The same by year of the term; the years add up to the whole. */
+    public List<Money> presentCostOfRentingByYear() {
+        List<BigDecimal> rent = rentByMonth();
+        BigDecimal[] present = Growth.by(discountRate).presentByMonth(rent.size());
+        List<Money> years = new ArrayList<>();
+        Money told = Money.zero(currency());
+        BigDecimal sum = BigDecimal.ZERO;
+        for (int month = 1; month <= rent.size(); month++) {
+            sum = sum.add(rent.get(month - 1).multiply(present[month]));
+            if (month % YEAR == 0 || month == rent.size()) {
+                years.add(rounded(sum).minus(told));
+                told = rounded(sum);
+            }
+        }
+        return years;
     }
 
     /**

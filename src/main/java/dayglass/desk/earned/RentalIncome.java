@@ -35,12 +35,11 @@ public final class RentalIncome implements LettingIncome {
         this.settings = settings;
     }
 
-    /** Reads every rental once, a page at a time, and every unit once. */
+    /** Reads every rental once, a page at a time. */
     @Override
-    public Optional<Map<Unit.Id, Lettings>> all() {
+    public Optional<Map<Unit.Id, Lettings>> all(List<Stored<Unit.Id, Unit>> every) {
         Map<Unit.Id, Optional<Money>> values = new HashMap<>();
-        units.list(Optional.empty(), Integer.MAX_VALUE)
-                .forEach(unit -> values.put(unit.id(), unit.facts().value().map(Unit.Value::amount)));
+        every.forEach(unit -> values.put(unit.id(), unit.facts().value().map(Unit.Value::amount)));
         Gathering gathering = new Gathering(unit -> values.getOrDefault(unit, Optional.empty()));
         Optional<Rental.Id> after = Optional.empty();
         List<Stored<Rental.Id, Rental>> page;

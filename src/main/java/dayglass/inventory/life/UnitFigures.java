@@ -4,6 +4,7 @@ import dayglass.house.House;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What a unit's life comes to.
@@ -22,10 +23,13 @@ public record UnitFigures(
 
     public static UnitFigures of(UnitRecords records, Lettings lettings, House house, Instant now) {
         LocalDate today = now.atZone(house.zone()).toLocalDate();
+        LocalDate yearBegins = today.minusDays(YEAR_DAYS - 1L);
+        Optional<LocalDate> came = Utilisation.came(records, house);
+        Utilisation ever = Utilisation.since(came.orElse(yearBegins), records, house, now);
         return new UnitFigures(
                 MoneySoFar.of(records, lettings, house),
                 MoneySoFar.bench(records, house),
-                Utilisation.since(today.minusDays(YEAR_DAYS - 1L), records, house, now),
-                Utilisation.since(Utilisation.came(records, house).orElse(today), records, house, now));
+                ever.from(yearBegins),
+                came.isPresent() ? ever : ever.from(today));
     }
 }

@@ -1,6 +1,7 @@
 package dayglass.inventory.life;
 
 import dayglass.base.DateRange;
+import dayglass.house.Change;
 import dayglass.house.House;
 import dayglass.inventory.booking.DaysOut;
 import dayglass.inventory.booking.Occupation;
@@ -10,10 +11,11 @@ import java.math.RoundingMode;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
-import java.util.List;
+import java.util.Collections;
 import java.util.NavigableSet;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 
 /**
  * How much a unit was out, by days of the house's calendar up to today. Time utilisation is days out over days
@@ -28,49 +30,71 @@ import java.util.TreeSet;
 public record Utilisation(Optional<DateRange> held, NavigableSet<LocalDate> out, NavigableSet<LocalDate> bench) {
     private static final int PERCENT_DECIMALS = 1;
     private static final int HUNDRED = 100;
+    private static final Utilisation NOT_HELD =
+            new Utilisation(Optional.empty(), Collections.emptyNavigableSet(), Collections.emptyNavigableSet());
 
-    /**
-     * Counts from a day to today; a unit that came later is counted from then, one of which nobody says when it came from
-     * the first record of it.
-     */
-    static Utilisation since(LocalDate from, UnitRecords records, House house, Instant now) {
+    /** Counts from the day on which it came to today. */
+    static Utilisation since(LocalDate came, UnitRecords records, House house, Instant now) {
         LocalDate today = day(now, house.zone());
-        LocalDate first = came(records, house).filter(from::isBefore).orElse(from);
         LocalDate last = records.unit()
                 .departure()
                 .map(gone -> gone.on().minusDays(1))
                 .filter(today::isAfter)
                 .orElse(today);
-        Optional<DateRange> held =
-                last.isBefore(first) ? Optional.empty() : Optional.of(DateRange.inclusive(first, last));
+        if (last.isBefore(came)) {
+            return NOT_HELD;
+        }
+        DateRange held = DateRange.inclusive(came, last);
         NavigableSet<LocalDate> out = new TreeSet<>();
         NavigableSet<LocalDate> bench = new TreeSet<>();
         records.occupations().forEach(each -> {
             Occupation of = each.facts();
             if (of.handling().wentOut().isPresent()) {
-                DaysOut.of(of, house, now).ifPresent(days -> days.stream().forEach(out::add));
+                DaysOut.of(of, house, now).flatMap(held::within).ifPresent(days -> addTo(out, days));
             } else if (of.kind() == Kind.BENCH && !of.cancelled()) {
                 LocalDate begun = day(of.stay().out(), house.zone());
-                DateRange.inclusive(begun, day(of.stay().back().minusNanos(1), house.zone())).stream()
-                        .forEach(bench::add);
+                DateRange.inclusive(begun, day(of.stay().back().minusNanos(1), house.zone()))
+                        .within(held)
+                        .ifPresent(days -> addTo(bench, days));
             }
         });
-        out.removeIf(when -> held.filter(range -> range.contains(when)).isEmpty());
-        bench.removeIf(when -> held.filter(range -> range.contains(when)).isEmpty());
         bench.removeAll(out);
-        return new Utilisation(held, out, bench);
+        return new Utilisation(Optional.of(held), out, bench);
+    }
+
+    private static void addTo(NavigableSet<LocalDate> all, DateRange days) {
+        for (LocalDate day = days.from(); day.isBefore(days.until()); day = day.plusDays(1)) {
+            all.add(day);
+        }
+    }
+
+    /** The same counted from a later day on. */
+    Utilisation from(LocalDate day) {
+        return held.filter(range -> range.from().isBefore(day)).isEmpty()
+                ? this
+                : new Utilisation(
+                        held.filter(range -> day.isBefore(range.until()))
+                                .map(range -> new DateRange(day, range.until())),
+                        new TreeSet<>(out.tailSet(day, true)),
+                        new TreeSet<>(bench.tailSet(day, true)));
     }
 
     /** When the house came to have it: as the unit says, else the first that is known of it. */
     static Optional<LocalDate> came(UnitRecords records, House house) {
-        List<Instant> known = new java.util.ArrayList<>();
-        records.entered().ifPresent(change -> known.add(change.madeAt()));
-        records.notes().forEach(note -> known.add(note.facts().notedAt()));
-        records.occupations().forEach(each -> known.add(each.facts().record().at()));
-        records.occupations().forEach(each -> known.add(each.facts().stay().out()));
         return records.unit()
                 .heldFrom()
-                .or(() -> known.stream().min(Instant::compareTo).map(at -> day(at, house.zone())));
+                .or(() -> known(records).min(Instant::compareTo).map(at -> day(at, house.zone())));
+    }
+
+    private static Stream<Instant> known(UnitRecords records) {
+        return Stream.of(
+                        records.entered().stream().map(Change::madeAt),
+                        records.notes().stream().map(note -> note.facts().notedAt()),
+                        records.occupations().stream()
+                                .map(each -> each.facts().record().at()),
+                        records.occupations().stream()
+                                .map(each -> each.facts().stay().out()))
+                .flatMap(moments -> moments);
     }
 
     private static LocalDate day(Instant at, ZoneId zone) {

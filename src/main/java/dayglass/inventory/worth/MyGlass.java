@@ -69,7 +69,7 @@ public final class MyGlass {
                 new Growths());
         Map<LensModel.Id, List<OwnSales.Sale>> sales = sales(all);
         Map<Unit.Id, UnitWorth> units = new LinkedHashMap<>();
-        Optional<Map<Unit.Id, Lettings>> lettings = letting.all();
+        Optional<Map<Unit.Id, Lettings>> lettings = letting.all(all);
         List<Stored<Unit.Id, Unit>> owned =
                 byTag(all).stream().filter(unit -> owned(unit.facts(), today)).toList();
         Map<Unit.Id, UnitRecords> records = archive.ofUse(owned);

@@ -10,7 +10,6 @@ import java.math.BigDecimal;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 
@@ -27,20 +26,11 @@ final class OwnUse {
                 .filter(each -> !let.contains(each.id()))
                 .filter(each -> each.facts().handling().wentOut().isPresent())
                 .flatMap(each -> DaysOut.of(each.facts(), house, now).stream())
-                .flatMap(days -> inside(days, year).stream())
+                .flatMap(days -> days.within(year).stream())
                 .forEach(days -> byLength.merge(days.days(), 1, Integer::sum));
         List<JobKind> kinds = new ArrayList<>();
         byLength.forEach((days, count) ->
                 kinds.add(new JobKind(days == 1 ? "1 day" : days + " days", BigDecimal.valueOf(count), days, 0, WEEK)));
         return kinds;
-    }
-
-    private static Optional<DateRange> inside(DateRange days, DateRange year) {
-        if (!days.overlaps(year)) {
-            return Optional.empty();
-        }
-        return Optional.of(new DateRange(
-                days.from().isBefore(year.from()) ? year.from() : days.from(),
-                days.until().isAfter(year.until()) ? year.until() : days.until()));
     }
 }

@@ -21,6 +21,7 @@ import dayglass.wire.Reader;
 import dayglass.wire.Readers;
 import dayglass.wire.costing.PurchaseReader;
 import dayglass.wire.costing.RentalReader;
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -67,6 +68,7 @@ public final class VerdictRequestReader {
         Read<List<RentalTerms>> rates =
                 fields.required("rates", Readers.notEmpty(Readers.list(RentalReader.terms(currency))));
         requireCover(fields, rates);
+        requireDays(fields, purchase, jobs);
         Read<Percent> change =
                 fields.optional("rateChangePercentPerYear", Decimals.percent(-MOST_CHANGE, MOST_CHANGE), Percent.ZERO);
         Read<Optional<VerdictQuestion.Unsure>> unsure =
@@ -107,6 +109,27 @@ public final class VerdictRequestReader {
             fields.place()
                     .member("rates")
                     .fault("has no block that may begin on any day, so that a job may stay uncovered: add one");
+        }
+    }
+
+    /** What is let on a day is not used by its owner on that day. */
+    private static void requireDays(Fields fields, Read<PurchaseTerms> purchase, Read<List<JobsReader.Job>> jobs) {
+        BigDecimal let = purchase.found()
+                .flatMap(PurchaseTerms::letting)
+                .map(PurchaseTerms.Letting::daysPerYear)
+                .orElse(BigDecimal.ZERO);
+        BigDecimal used = jobs.found().stream()
+                .flatMap(List::stream)
+                .map(job -> job.kind().daysPerYear())
+                .reduce(BigDecimal.ZERO, BigDecimal::add);
+        if (let.signum() > 0 && let.add(used).compareTo(BigDecimal.valueOf(MOST_DAYS)) > 0) {
+            fields.place()
+                    .member("purchase")
+                    .member("letting")
+                    .member("daysPerYear")
+                    .fault("comes with the days of the jobs to "
+                            + let.add(used).stripTrailingZeros().toPlainString()
+                            + " days a year, which has 366: make it less");
         }
     }
 

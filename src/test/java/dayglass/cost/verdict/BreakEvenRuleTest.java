@@ -34,6 +34,18 @@ class BreakEvenRuleTest {
         assertEquals(buys ? Optional.of(FIRST.plusDays(9)) : Optional.empty(), ruling.buysOn());
     }
 
+    /** The same source: at a price of B days of rent the rule never passes 2 - 1/B times the best, and reaches it. */
+    @ParameterizedTest
+    @ValueSource(ints = {2, 3, 4, 10, 100})
+    void atWorstItCostsTwiceTheBestLessOneDay(int price) {
+        for (int days = 1; days <= 3 * price; days++) {
+            BreakEvenRule.Ruling ruling = BreakEvenRule.along(Choices.euros(String.valueOf(price)), days(days, "1"));
+            int worst = days < price ? days : 2 * price - 1;
+            assertEquals(Choices.euros(String.valueOf(worst)), ruling.cost());
+            assertEquals(Choices.euros(String.valueOf(Math.min(days, price))), ruling.hindsight());
+        }
+    }
+
     @ParameterizedTest
     @ValueSource(ints = {1, 2, 3, 4, 5})
     void randomHistoriesNeverPassTwiceTheBestInHindsight(int seed) {

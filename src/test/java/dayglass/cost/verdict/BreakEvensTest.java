@@ -36,6 +36,21 @@ class BreakEvensTest {
         assertEquals(Choices.euros("0.00"), crossing.before().saving());
     }
 
+    /** Without interest half a year of rent is half of a whole one. */
+    @Test
+    void theYearsOfRentAddUpToTheWhole() {
+        RentOrBuy choice = Choices.plain(Choices.bought("6800", "0", 30), "0", "70", "240");
+        List<Money> years = choice.presentCostOfRentingByYear();
+        assertEquals(3, years.size());
+        assertEquals(years.get(0), years.get(2).times(2));
+        for (int seed = 0; seed < 50; seed++) {
+            RentOrBuy random = Choices.random(new Random(seed));
+            assertEquals(
+                    random.presentCostOfRenting(),
+                    random.presentCostOfRentingByYear().stream().reduce(Money.zero(random.currency()), Money::plus));
+        }
+    }
+
     /** Schwalbe, as above: at 30 days renting is 7200 and buying 8900. */
     @Test
     void theCurveHoldsThePublishedCosts() {

@@ -246,7 +246,7 @@ class MyGlassTest {
                     all);
             LettingIncome letting = new LettingIncome() {
                 @Override
-                public Optional<Map<Unit.Id, Lettings>> all() {
+                public Optional<Map<Unit.Id, Lettings>> all(List<Stored<Unit.Id, Unit>> units) {
                     return Optional.of(Map.of(new Unit.Id(1), lettings));
                 }
 

@@ -67,6 +67,11 @@ public final class Browser implements AutoCloseable {
                 Map.of("width", width, "height", 800, "deviceScaleFactor", 2, "mobile", true));
     }
 
+    /** Shows pages as they are printed, or again as on a screen. */
+    public void showAsPrinted(boolean printed) {
+        driver.executeCdpCommand("Emulation.setEmulatedMedia", Map.of("media", printed ? "print" : "screen"));
+    }
+
     public void open(String address) {
         driver.get(address);
     }

@@ -120,7 +120,7 @@ final class Charts {
                     16,
                     "swing",
                     title + ", saving " + Words.money(bar.savingAtLow()) + " to " + Words.money(bar.savingAtHigh())));
-            marks.add(new Chart.Mark(TORNADO_LEFT, y + 13, title, false));
+            marks.add(new Chart.Mark(TORNADO_LEFT + 4, y + 13, title, false));
             y += ROW;
         }
         return new Chart(WIDTH, height, "What matters most", across.ticks(), List.of(), List.of(), boxes, marks);

@@ -15,6 +15,7 @@ public record VerdictView(
         String stopped,
         List<Row> owning,
         List<Row> renting,
+        List<Row> rentByYear,
         List<BreakEvenRow> breakEvens,
         List<Row> sure,
         List<Ruled> ruled,
@@ -25,6 +26,7 @@ public record VerdictView(
     public VerdictView {
         owning = List.copyOf(owning);
         renting = List.copyOf(renting);
+        rentByYear = List.copyOf(rentByYear);
         breakEvens = List.copyOf(breakEvens);
         sure = List.copyOf(sure);
         ruled = List.copyOf(ruled);
@@ -59,6 +61,7 @@ public record VerdictView(
                 VerdictWords.stopped(verdict),
                 owning(verdict),
                 renting(verdict),
+                rentByYear(verdict),
                 List.of(
                         row("Days of use a year", verdict.inDaysPerYear()),
                         row("Months owned", verdict.inMonthsOwned()),
@@ -95,6 +98,16 @@ public record VerdictView(
             rows.add(line(each.kind().name() + ", one job", each.oneJob()));
             rows.add(line(each.kind().name() + ", a year", each.aYear()));
         });
+        rows.add(new Row("Cost of renting", Words.money(verdict.costOfRenting()), true));
+        return rows;
+    }
+
+    private static List<Row> rentByYear(Verdict verdict) {
+        List<Row> rows = new ArrayList<>();
+        verdict.question()
+                .choice()
+                .presentCostOfRentingByYear()
+                .forEach(rent -> rows.add(line("year " + (rows.size() + 1), rent)));
         rows.add(new Row("Cost of renting", Words.money(verdict.costOfRenting()), true));
         return rows;
     }

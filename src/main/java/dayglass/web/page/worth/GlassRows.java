@@ -34,12 +34,20 @@ final class GlassRows {
         this.models = models;
     }
 
-    GlassView view() {
+    /** @param first which unit to begin with, counted from 0 */
+    GlassView view(int first) {
+        GlassView.Run run = GlassView.Run.from(first, glass.units().size());
+        List<SetWorth> sets = run.hasEarlier() ? List.of() : glass.sets();
         return new GlassView(
                 Words.day(glass.on()),
                 glass.lettingRecorded(),
-                glass.sets().stream().map(this::set).toList(),
-                glass.units().stream().map(this::unit).toList(),
+                sets.stream().map(this::set).toList(),
+                glass.units().stream()
+                        .skip(run.before())
+                        .limit(run.shown())
+                        .map(this::unit)
+                        .toList(),
+                run,
                 totals(),
                 (int) glass.units().stream()
                         .filter(each -> each.yearMore().isEmpty())

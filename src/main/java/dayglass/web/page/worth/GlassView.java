@@ -5,15 +5,53 @@ import java.util.List;
 /**
  * My glass as the page shows it.
  *
+ * @param sets shown with the first units only
+ * @param units those of the run
  * @param totals what all of it comes to, a line a currency
  * @param unknown how many units cannot be weighed
  */
 public record GlassView(
-        String on, boolean lettingRecorded, List<Row> sets, List<Row> units, List<Total> totals, int unknown) {
+        String on, boolean lettingRecorded, List<Row> sets, List<Row> units, Run run, List<Total> totals, int unknown) {
     public GlassView {
         sets = List.copyOf(sets);
         units = List.copyOf(units);
         totals = List.copyOf(totals);
+    }
+
+    /**
+     * Which units are shown.
+     *
+     * @param before how many come before them
+     * @param all how many there are
+     */
+    public record Run(int before, int shown, int all) {
+        private static final int MOST = 100;
+
+        /** From one on, as many as are shown at once. */
+        static Run from(int wanted, int all) {
+            int before = Math.max(0, Math.min(wanted, all - 1)) / MOST * MOST;
+            return new Run(before, Math.min(MOST, all - before), all);
+        }
+
+        public boolean whole() {
+            return shown == all;
+        }
+
+        public boolean hasEarlier() {
+            return before > 0;
+        }
+
+        public int earlier() {
+            return before - MOST;
+        }
+
+        public boolean hasFurther() {
+            return before + shown < all;
+        }
+
+        public int further() {
+            return before + MOST;
+        }
     }
 
     /**

@@ -57,6 +57,7 @@ class VerdictPaperTest extends OneServer {
             "rented at 1 day 120.00; 7 days 360.00; prep day × 0; each trip 40.00; loss damage waiver 12 %",
             "Cost of owning 4 160.43 EUR",
             "Cost of renting 7 930.89 EUR",
+            "Rent of each year, at present value year 1",
             "Chance that owning is cheaper",
             "IRS Publication 946",
             "at first price −8 000.00",
