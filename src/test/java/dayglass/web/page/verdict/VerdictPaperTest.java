@@ -94,7 +94,7 @@ class VerdictPaperTest extends OneServer {
         String text = text(reply.body());
         assertTrue(text.contains("jobs: commercials 6 a year of 3 days"), text);
         assertTrue(page.contains("Cost of owning"));
-        assertEquals(404, send(at("/verdict.pdf?" + query + "&paper=A0")).statusCode());
+        assertEquals(400, send(at("/verdict.pdf?" + query + "&paper=A0")).statusCode());
         assertEquals(400, posted("/api/verdicts.pdf?paper=A0").statusCode());
     }
 }
