@@ -67,13 +67,17 @@ final class PlanSearch {
         }
     }
 
-    /** A part that is large has a plan before its periods are priced, which takes long. */
+    /**
+     * A part that is large has a plan before its periods are priced, which takes long; so has one that draws on stock, as
+     * plans made of prices may ask for more than there is until much has been searched.
+     */
     private PartSearch search(Parts.Part part, int[] fallback, StopSignal stop) {
-        boolean large = (long) part.rentals().size() * resolved.days * resolved.days > LARGE;
-        Optional<Cover.Found> first = large ? new FirstPlan(parts, part).make(fallback) : Optional.empty();
+        boolean early = (long) part.rentals().size() * resolved.days * resolved.days > LARGE
+                || part.rentals().stream().anyMatch(r -> !r.offer.draws().isEmpty());
+        Optional<Cover.Found> first = early ? new FirstPlan(parts, part).make(fallback) : Optional.empty();
         Optional<Cover> cover = new CoverBuilder(parts, part).cover(stop);
         if (cover.isEmpty()) {
-            first = large ? first : new FirstPlan(parts, part).make(fallback);
+            first = early ? first : new FirstPlan(parts, part).make(fallback);
             return new Sketched(part, first, new DayFloor(parts, part).bound());
         }
         CoverSearch search = new CoverSearch(cover.get(), unit(cover.get()), fallback);

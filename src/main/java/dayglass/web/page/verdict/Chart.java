@@ -1,5 +1,6 @@
 package dayglass.web.page.verdict;
 
+import dayglass.web.page.picture.Scale;
 import java.util.List;
 
 /**
@@ -11,8 +12,8 @@ public record Chart(
         int width,
         int height,
         String told,
-        List<Tick> across,
-        List<Tick> up,
+        List<Scale.Tick> across,
+        List<Scale.Tick> up,
         List<Line> lines,
         List<Box> boxes,
         List<Mark> marks) {
@@ -23,9 +24,6 @@ public record Chart(
         boxes = List.copyOf(boxes);
         marks = List.copyOf(marks);
     }
-
-    /** A place on an axis with its label; {@code strong} for nought. */
-    public record Tick(int at, String label, boolean strong) {}
 
     /** A line through points, named at its end. */
     public record Line(String points, String kind, String name, int endX, int endY) {}

@@ -6,6 +6,7 @@ import dayglass.cost.scenario.Findings;
 import dayglass.cost.scenario.VerdictWords;
 import dayglass.cost.verdict.BreakEven;
 import dayglass.web.page.picture.Words;
+import dayglass.web.page.picture.Scale;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;

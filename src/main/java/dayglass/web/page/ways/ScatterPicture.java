@@ -1,9 +1,8 @@
 package dayglass.web.page.ways;
 
 import dayglass.base.Money;
+import dayglass.web.page.picture.Scale;
 import dayglass.web.page.picture.Words;
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -15,7 +14,7 @@ import java.util.List;
  * @param looks marks of the look axis
  * @param words all of it for whoever cannot see it
  */
-public record ScatterPicture(List<Point> points, List<Mark> costs, List<Mark> looks, String words) {
+public record ScatterPicture(List<Point> points, List<Scale.Tick> costs, List<Scale.Tick> looks, String words) {
     public static final int WIDTH = 720;
     public static final int HEIGHT = 340;
     public static final int LEFT = 56;
@@ -24,8 +23,6 @@ public record ScatterPicture(List<Point> points, List<Mark> costs, List<Mark> lo
     public static final int BOTTOM = 44;
 
     private static final int MOST_LOOK = 100;
-    private static final int LOOK_STEP = 25;
-    private static final int COST_MARKS = 4;
     /** From the middle of a number down to its line. */
     private static final int BASELINE = 4;
     /** Up to this distance a number needs no line that leads to it. */
@@ -45,9 +42,6 @@ public record ScatterPicture(List<Point> points, List<Mark> costs, List<Mark> lo
         }
     }
 
-    /** A mark on an axis, where it lies on that axis. */
-    public record Mark(int at, String label) {}
-
     /** The picture of those rows that have a cost and a look. */
     public static ScatterPicture of(List<SheetLine> lines) {
         List<SheetLine> shown = lines.stream()
@@ -62,10 +56,13 @@ public record ScatterPicture(List<Point> points, List<Mark> costs, List<Mark> lo
         Money zero = Money.zero(totals.get(0).currency());
         Money least = totals.stream().reduce(zero, (a, b) -> a.compareTo(b) < 0 ? a : b);
         Money most = totals.stream().reduce(zero, (a, b) -> a.compareTo(b) > 0 ? a : b);
+        Scale cost =
+                new Scale(least.major().doubleValue(), most.major().doubleValue(), LEFT, WIDTH - RIGHT);
+        Scale look = new Scale(0, MOST_LOOK, HEIGHT - BOTTOM, TOP);
         List<LabelPlaces.Spot> spots = shown.stream()
                 .map(line -> new LabelPlaces.Spot(
-                        x(line.total().orElseThrow(), least, most),
-                        y(line.row().picture().look().orElseThrow()),
+                        cost.at(line.total().orElseThrow().major().doubleValue()),
+                        look.at(line.row().picture().look().orElseThrow().doubleValue()),
                         line.number()))
                 .toList();
         List<LabelPlaces.Box> labels = LabelPlaces.of(spots, new LabelPlaces.Box(LEFT, 0, WIDTH - LEFT, HEIGHT));
@@ -73,14 +70,10 @@ public record ScatterPicture(List<Point> points, List<Mark> costs, List<Mark> lo
         for (int at = 0; at < shown.size(); at++) {
             points.add(point(shown.get(at), spots.get(at), labels.get(at)));
         }
-        List<Mark> looks = new ArrayList<>();
-        for (int look = 0; look <= MOST_LOOK; look += LOOK_STEP) {
-            looks.add(new Mark(y(BigDecimal.valueOf(look)), String.valueOf(look)));
-        }
         return new ScatterPicture(
                 points,
-                costs(least, most),
-                looks,
+                cost.ticks(),
+                look.ticks(),
                 "Cost against look. "
                         + String.join("; ", points.stream().map(Point::title).toList()) + ".");
     }
@@ -96,47 +89,5 @@ public record ScatterPicture(List<Point> points, List<Mark> costs, List<Mark> lo
                 line.number() + ", " + line.name() + ": "
                         + Words.money(line.total().orElseThrow()) + ", look " + line.look()
                         + (line.unbeaten() ? ", beaten by none" : ""));
-    }
-
-    private static List<Mark> costs(Money least, Money most) {
-        List<Mark> marks = new ArrayList<>();
-        Money span = most.minus(least);
-        for (int at = 0; at <= COST_MARKS; at++) {
-            BigDecimal value = least.major()
-                    .add(span.major()
-                            .multiply(BigDecimal.valueOf(at))
-                            .divide(BigDecimal.valueOf(COST_MARKS), 0, RoundingMode.HALF_UP));
-            Money money = Money.of(least.currency(), value.setScale(0, RoundingMode.HALF_UP));
-            marks.add(new Mark(x(money, least, most), whole(money)));
-        }
-        return marks;
-    }
-
-    private static String whole(Money money) {
-        String amount = Words.amount(money);
-        int point = amount.indexOf('.');
-        return point < 0 ? amount : amount.substring(0, point);
-    }
-
-    static int x(Money total, Money least, Money most) {
-        BigDecimal span = most.minus(least).major();
-        int width = WIDTH - LEFT - RIGHT;
-        return span.signum() == 0
-                ? LEFT + width / 2
-                : LEFT
-                        + total.minus(least)
-                                .major()
-                                .multiply(BigDecimal.valueOf(width))
-                                .divide(span, 0, RoundingMode.HALF_UP)
-                                .intValue();
-    }
-
-    static int y(BigDecimal look) {
-        int height = HEIGHT - TOP - BOTTOM;
-        return HEIGHT
-                - BOTTOM
-                - look.multiply(BigDecimal.valueOf(height))
-                        .divide(BigDecimal.valueOf(MOST_LOOK), 0, RoundingMode.HALF_UP)
-                        .intValue();
     }
 }

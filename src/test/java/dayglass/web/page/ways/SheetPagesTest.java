@@ -207,15 +207,15 @@ class SheetPagesTest extends OneServer {
 
     /**
      * Costs of 200 and 600 from a nought at the left; looks of 0 and 100, so that the first stands on the mark of 0, the
-     * other on that of 100, and a way from 0 to 50 is half of it. No number covers another, and a phone shows all.
+     * other on that of 100, and the third mark, of 40, lies at 0.4 of the way. No number covers another, and a phone shows all.
      */
     private static void drawnToScale(String base, java.nio.file.Path profile) {
         try (var browser = dayglass.web.page.Browser.start(profile)) {
             browser.open("http://127.0.0.1:" + served.port() + base + "/ways");
             assertEquals(200.0 / 600.0, measured(browser, "x(c[0]) / x(c[1])"), 0.01);
             assertEquals(0, measured(browser, "y(c[0]) - y(rules[0])"), 0.5);
-            assertEquals(0, measured(browser, "y(c[1]) - y(rules[4])"), 0.5);
-            assertEquals(0.5, measured(browser, "(y(c[0]) - y(rules[2])) / (y(c[0]) - y(c[1]))"), 0.01);
+            assertEquals(0, measured(browser, "y(c[1]) - y(rules[5])"), 0.5);
+            assertEquals(0.4, measured(browser, "(y(c[0]) - y(rules[2])) / (y(c[0]) - y(c[1]))"), 0.01);
             assertEquals(0, measured(browser, "texts.filter(a => texts.some(b => a !== b && meet(a, b))).length"));
             browser.beAPhone(390);
             browser.open("http://127.0.0.1:" + served.port() + base + "/ways?beside=1&beside=2");

@@ -1,10 +1,10 @@
-package dayglass.web.page.verdict;
+package dayglass.web.page.picture;
 
 import java.util.ArrayList;
 import java.util.List;
 
 /** From amounts to places along an axis, with round ticks. For drawing alone. */
-final class Scale {
+public final class Scale {
     private static final int TICKS = 5;
     private static final char NARROW_SPACE = '\u202f';
     private static final char MINUS = '\u2212';
@@ -15,8 +15,11 @@ final class Scale {
     private final int to;
     private final double step;
 
+    /** A place on an axis with its label; {@code strong} for nought. */
+    public record Tick(int at, String label, boolean strong) {}
+
     /** Places {@code least} at {@code from} and {@code most} at {@code to}, both moved out to round numbers. */
-    Scale(double least, double most, int from, int to) {
+    public Scale(double least, double most, int from, int to) {
         this.step = roundStep(Math.max(most - least, 1e-6) / TICKS);
         this.least = Math.floor(least / step) * step;
         this.most = Math.max(Math.ceil(most / step) * step, this.least + step);
@@ -35,7 +38,7 @@ final class Scale {
     }
 
     /** The same without moving the ends out, for an axis that a picture fills from end to end. */
-    static Scale filled(double least, double most, int from, int to) {
+    public static Scale filled(double least, double most, int from, int to) {
         return new Scale(new Ends(least, most), from, to);
     }
 
@@ -49,16 +52,18 @@ final class Scale {
         this.to = to;
     }
 
-    int at(double value) {
+    /** Where a value lies. */
+    public int at(double value) {
         return (int) Math.round(from + (value - least) / (most - least) * (to - from));
     }
 
-    List<Chart.Tick> ticks() {
-        List<Chart.Tick> ticks = new ArrayList<>();
+    /** The round values between its ends. */
+    public List<Tick> ticks() {
+        List<Tick> ticks = new ArrayList<>();
         double first = Math.ceil(least / step - 1e-9) * step;
         for (int tick = 0; first + tick * step <= most + step / 1e6; tick++) {
             double value = first + tick * step;
-            ticks.add(new Chart.Tick(at(value), label(value), Math.abs(value) < step / 2));
+            ticks.add(new Tick(at(value), label(value), Math.abs(value) < step / 2));
         }
         return ticks;
     }
