@@ -234,11 +234,20 @@ public final class CashFlow {
     }
 
     private BigDecimal aYear(BigDecimal cost) {
+        return cost.divide(yearsWorth(), Growth.EXACT_ENOUGH);
+    }
+
+    /** What one unit at each year's end over the term is worth at the purchase. */
+    public BigDecimal yearsWorth() {
         BigDecimal rate = ownership.discountRate().fraction();
-        BigDecimal factor = rate.signum() == 0
+        return rate.signum() == 0
                 ? BigDecimal.valueOf(months).divide(TWELVE, Growth.EXACT_ENOUGH)
                 : BigDecimal.ONE.subtract(present[months]).divide(rate, Growth.EXACT_ENOUGH);
-        return cost.divide(factor, Growth.EXACT_ENOUGH);
+    }
+
+    /** What one unit of a month is worth at the purchase. */
+    public BigDecimal worth(int month) {
+        return present[month];
     }
 
     /** The sum of each month, unrounded. */

@@ -21,7 +21,7 @@ public final class VerdictWords {
     public static String headline(Verdict verdict) {
         int months = verdict.question().choice().terms().termMonths();
         String over = " over " + months + " months and "
-                + verdict.question().choice().daysPerYear().stripTrailingZeros().toPlainString()
+                + plain(verdict.question().choice().daysPerYear())
                 + " days of use a year.";
         int sign = verdict.saving().signum();
         if (sign == 0) {
@@ -88,6 +88,11 @@ public final class VerdictWords {
                         .setScale(1, RoundingMode.HALF_UP)
                         .toPlainString()
                 + " %";
+    }
+
+    /** A number without the noughts that say nothing. */
+    public static String plain(BigDecimal number) {
+        return number.stripTrailingZeros().toPlainString();
     }
 
     /** A drawn number with at most one decimal. */

@@ -5,6 +5,7 @@ import dayglass.base.Money;
 import dayglass.base.Percent;
 import dayglass.cost.DayUse;
 import dayglass.cost.Schedule;
+import dayglass.cost.plan.Choice;
 import dayglass.cost.plan.LeastCost;
 import dayglass.cost.plan.Question;
 import dayglass.cost.plan.StopSignal;
@@ -56,6 +57,12 @@ public final class RentInstead {
         return LeastCost.best(question(schedule), StopSignal.NEVER)
                 .orElseThrow(() -> new IllegalArgumentException("no rate may begin on any day"))
                 .total();
+    }
+
+    /** The rentals of one job at its least rent. */
+    public List<Choice.Rent> periods(Schedule schedule) {
+        return LeastCost.periods(question(schedule), StopSignal.NEVER)
+                .orElseThrow(() -> new IllegalArgumentException("no rate may begin on any day"));
     }
 
     /**

@@ -3,6 +3,7 @@ package dayglass.wire.verdict;
 import dayglass.base.Currency;
 import dayglass.base.Money;
 import dayglass.base.Percent;
+import dayglass.cost.ownership.NetCost;
 import dayglass.cost.ownership.OwnSales;
 import dayglass.cost.ownership.Ownership;
 import dayglass.cost.ownership.PurchaseTerms;
@@ -69,6 +70,7 @@ public final class VerdictRequestReader {
                 fields.required("rates", Readers.notEmpty(Readers.list(RentalReader.terms(currency))));
         requireCover(fields, rates);
         requireDays(fields, purchase, jobs);
+        requireOutlay(fields, purchase, loan);
         Read<Percent> change =
                 fields.optional("rateChangePercentPerYear", Decimals.percent(-MOST_CHANGE, MOST_CHANGE), Percent.ZERO);
         Read<Optional<VerdictQuestion.Unsure>> unsure =
@@ -130,6 +132,20 @@ public final class VerdictRequestReader {
                     .fault("comes with the days of the jobs to "
                             + let.add(used).stripTrailingZeros().toPlainString()
                             + " days a year, which has 366: make it less");
+        }
+    }
+
+    /** Borrowing more than is paid would leave nothing put in of which there could be a return. */
+    private static void requireOutlay(
+            Fields fields, Read<PurchaseTerms> purchase, Read<Optional<Ownership.Loan>> loan) {
+        Optional<Money> outlay = purchase.found().map(NetCost::outlay);
+        Optional<Money> borrowed = loan.found().flatMap(each -> each).map(Ownership.Loan::amount);
+        if (outlay.isPresent() && borrowed.isPresent() && borrowed.get().compareTo(outlay.get()) > 0) {
+            fields.place()
+                    .member("loan")
+                    .member("amount")
+                    .fault("is more than the " + outlay.get()
+                            + " that price, tax and extras come to: borrow no more than that");
         }
     }
 

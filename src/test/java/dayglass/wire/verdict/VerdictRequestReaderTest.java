@@ -35,6 +35,8 @@ class VerdictRequestReaderTest {
                 "\"price\": \"8000.00\"        | \"price\": \"8000.001\"                     | /purchase/price",
                 "\"termMonths\": 36            | \"termMonths\": 601                         | /purchase/termMonths",
                 "\"termMonths\": 36            | \"termMonths\": 36, \"id\": \"x\"           | /purchase/id",
+                "\"amount\": \"5000.00\"        | \"amount\": \"9020.00\"                    | ''",
+                "\"amount\": \"5000.00\"        | \"amount\": \"9020.01\"                    | /loan/amount",
                 "\"ratePercentPerYear\": \"7.5\" | \"ratePercentPerYear\": \"-1\"            | /loan/ratePercentPerYear",
                 "\"everyDaysOut\": 60          | \"everyDaysOut\": 0                         | /running/service/everyDaysOut",
                 "\"days\": 3, \"prepDays\": 1  | \"days\": 3, \"prepDays\": 4                | /jobs/0/prepDays",

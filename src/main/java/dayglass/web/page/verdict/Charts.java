@@ -22,7 +22,8 @@ final class Charts {
     private static final int TOP = 14;
     private static final int BOTTOM = 246;
     private static final int ROW = 44;
-    private static final int TORNADO_LEFT = 20;
+    private static final int TORNADO_LEFT = 40;
+    private static final int TORNADO_RIGHT = 44;
     private static final int MARK_ROOM = 420;
 
     private Charts() {}
@@ -105,7 +106,7 @@ final class Charts {
                 found.tornado().stream()
                         .flatMapToDouble(bar -> DoubleStream.of(of(bar.savingAtLow()), of(bar.savingAtHigh()))),
                 TORNADO_LEFT,
-                WIDTH - TORNADO_LEFT);
+                WIDTH - TORNADO_RIGHT);
         List<Chart.Box> boxes = new ArrayList<>();
         List<Chart.Mark> marks = new ArrayList<>();
         int y = TOP;

@@ -8,6 +8,7 @@ import dayglass.cost.verdict.BreakEven;
 import dayglass.web.page.picture.Words;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 
 /** A verdict as the page shows it. */
 public record VerdictView(
@@ -20,7 +21,8 @@ public record VerdictView(
         List<Row> sure,
         List<Ruled> ruled,
         List<Picture> pictures,
-        List<CashFlow.Month> months,
+        List<Month> months,
+        List<Working> workings,
         List<Row> writtenOff,
         List<String> cautions) {
     public VerdictView {
@@ -32,12 +34,20 @@ public record VerdictView(
         ruled = List.copyOf(ruled);
         pictures = List.copyOf(pictures);
         months = List.copyOf(months);
+        workings = List.copyOf(workings);
         writtenOff = List.copyOf(writtenOff);
         cautions = List.copyOf(cautions);
     }
 
     /** A line; {@code sum} where it adds up those above. */
     public record Row(String label, String amount, boolean sum) {}
+
+    /**
+     * A month's money in words.
+     *
+     * @param worth what one unit of that month is worth at the purchase
+     */
+    public record Month(int month, String lines, String worth, String sum, String soFar) {}
 
     public record BreakEvenRow(String what, List<String> where) {
         public BreakEvenRow {
@@ -70,9 +80,23 @@ public record VerdictView(
                 sure(verdict),
                 ruled(verdict),
                 pictures(verdict),
-                verdict.against().months(),
+                months(verdict),
+                Workings.of(verdict),
                 writtenOff(verdict),
                 Verdict.CAUTIONS);
+    }
+
+    private static List<Month> months(Verdict verdict) {
+        return verdict.against().months().stream()
+                .map(month -> new Month(
+                        month.month(),
+                        month.lines().stream()
+                                .map(line -> line.flow().words() + " " + Words.amount(line.amount()))
+                                .collect(Collectors.joining("; ")),
+                        Workings.factor(verdict.owning().worth(month.month())),
+                        Words.amount(month.sum()),
+                        Words.amount(month.soFar())))
+                .toList();
     }
 
     private static Row line(String label, Money amount) {

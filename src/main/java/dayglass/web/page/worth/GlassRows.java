@@ -114,6 +114,17 @@ final class GlassRows {
                 worth.word(),
                 worth.gain().isEmpty() ? "it is not known of every member, or they are of several currencies" : "",
                 List.of(
+                        sums(
+                                "Cost so far, by member",
+                                worth,
+                                each -> each.money().cost(),
+                                worth.cost()),
+                        sums(
+                                "Earned so far, by member",
+                                worth,
+                                each -> each.money().earned(),
+                                worth.earned()),
+                        daysOut(worth),
                         members("Worth today, by member", worth, UnitWorth::today, worth.today()),
                         members("What a year more brings, by member", worth, UnitWorth::gain, worth.gain())));
     }
@@ -127,6 +138,26 @@ final class GlassRows {
         }
         together.ifPresent(sum -> lines.add(new Line("together", Words.money(sum), true)));
         return new Part(title, lines, "");
+    }
+
+    private static Part sums(
+            String title, SetWorth worth, Function<UnitWorth, List<MoneySoFar.Line>> what, List<Money> together) {
+        List<Line> lines = new ArrayList<>();
+        for (UnitWorth each : worth.members()) {
+            String amount = sums(MoneySoFar.totals(what.apply(each)));
+            lines.add(new Line(each.unit().facts().tag(), amount.isEmpty() ? "nothing" : amount, false));
+        }
+        lines.add(new Line("together", together.isEmpty() ? "nothing" : sums(together), true));
+        return new Part(title, lines, "");
+    }
+
+    private static Part daysOut(SetWorth worth) {
+        List<Line> lines = new ArrayList<>();
+        for (UnitWorth each : worth.members()) {
+            lines.add(new Line(each.unit().facts().tag(), days(each.lastYear()), false));
+        }
+        lines.add(new Line("together", worth.daysOut() + " of " + worth.daysAvailable() + " available", true));
+        return new Part("Days out in the last 365 days, by member", lines, "");
     }
 
     private static String tenths(double tenths) {

@@ -62,6 +62,16 @@ class VerdictPagesTest extends OneServer {
         assertTrue(reply.text().contains("less than renting over 36 months"), reply.text());
         assertEquals(5, reply.text().split("<svg class=\"chart\"", -1).length - 1);
         assertTrue(reply.text().contains("class=\"crossing\""));
+        for (String working : new String[] {
+            "Owning a year and a day",
+            "commercials, the rent of one job",
+            "Both costs on either side",
+            "Averages and regret",
+            "The draws by what owning saved",
+            "What is saved as one input alone moves"
+        }) {
+            assertTrue(reply.text().contains("<summary>" + working), working);
+        }
         assertTrue(reply.text().contains("no tax, legal or insurance advice"));
         assertFalse(reply.text().contains("NaN"));
     }
