@@ -5,6 +5,7 @@ import dayglass.base.Money;
 import dayglass.base.Outcome;
 import dayglass.base.Problem;
 import dayglass.base.Stored;
+import dayglass.cost.Schedule;
 import dayglass.desk.DeskRules;
 import dayglass.desk.price.Extension;
 import dayglass.desk.price.PricedLine;
@@ -40,6 +41,13 @@ final class ExtendRental {
         Rental rental = based.facts();
         if (rental.ending().isPresent()) {
             return RunRental.refused("The rental has ended.");
+        }
+        LocalDate first = rental.promise().price().asked().schedule().horizon().from();
+        if (last.toEpochDay() - first.toEpochDay() >= Schedule.MOST_DAYS) {
+            return Outcome.refused(Problem.faulty(List.of(new Fault(
+                    "/lastDay",
+                    "makes it longer than " + Schedule.MOST_DAYS + " days from " + first
+                            + ": choose an earlier day"))));
         }
         List<PricedLine> lines = rental.promise().price().lines();
         List<Charge> charges = new ArrayList<>();

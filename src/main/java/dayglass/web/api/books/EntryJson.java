@@ -32,6 +32,9 @@ public final class EntryJson {
     private static final int MOST_WEIGHT = 1_000_000_000;
     private static final int MOST_QUANTITY = 1_000_000;
 
+    /** About twenty years: whoever spreads an entry over its periods makes an entry of each week. */
+    private static final long MOST_SERVICE_DAYS = 7_320;
+
     private EntryJson() {}
 
     /** What is sent to be posted. */
@@ -89,8 +92,13 @@ public final class EntryJson {
         }
         LocalDate first = from.get().or(to::get).orElseThrow();
         LocalDate last = to.get().or(from::get).orElseThrow();
-        return last.isBefore(first)
-                ? fields.place().member("serviceTo").fault("is before serviceFrom: swap them")
+        if (last.isBefore(first)) {
+            return fields.place().member("serviceTo").fault("is before serviceFrom: swap them");
+        }
+        return last.toEpochDay() - first.toEpochDay() >= MOST_SERVICE_DAYS
+                ? fields.place()
+                        .member("serviceTo")
+                        .fault("is more than " + MOST_SERVICE_DAYS + " days after serviceFrom: check both years")
                 : Read.good(Optional.of(DateRange.inclusive(first, last)));
     }
 

@@ -294,6 +294,13 @@ class DeskApiTest extends AtTheDesk {
         assertEquals("528.00", at(longer, "/owed"));
     }
 
+    @Test
+    void anExtensionOfYearsIsRefusedByItsField() {
+        Reply rental = house.confirmed("4 days from mon", "{\"unit\": 2}");
+        Reply longer = house.rental(rental, "extend", "{\"lastDay\": \"9999-12-31\"}");
+        assertEquals("/lastDay", pointer(longer));
+    }
+
     /** The day more at 100.00: the waiver of 10 % in its net, the tax of 20 % by its code. */
     @Test
     void anExtensionBearsItsTaxesByCode() {
