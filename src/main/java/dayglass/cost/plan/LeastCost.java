@@ -43,14 +43,19 @@ public final class LeastCost {
                 .map(plan -> AnswerBuilder.periods(resolved, plan));
     }
 
-    /** The search at its end; empty where nothing can cover the question. */
+    /**
+     * The search at its end; empty where nothing can cover the question.
+     *
+     * @param first ends the search for any plan at all
+     * @param cheaper ends that for a cheaper one
+     */
     private static Optional<PlanSearch> searched(Resolved resolved, StopSignal first, StopSignal cheaper) {
         if (!resolved.coverable()) {
             return Optional.empty();
         }
         PlanSearch search = new PlanSearch(resolved);
         search.begin(first);
-        search.run(cheaper, Long.MAX_VALUE);
+        search.run(() -> cheaper.stopped() && (first.stopped() || search.plan().isPresent()), Long.MAX_VALUE);
         return Optional.of(search);
     }
 

@@ -5,7 +5,14 @@ import static org.junit.jupiter.api.Assertions.assertInstanceOf;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dayglass.base.Money;
+import dayglass.cost.DayUse;
 import dayglass.cost.Schedule;
+import dayglass.cost.rental.RentalTerms;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -51,6 +58,50 @@ class StopSignalTest {
         PlanAudit.check(job, answer);
         assertTrue(answer.lowerBound().signum() > 0, "a bound that says something");
         assertTrue(answer.lowerBound().compareTo(answer.total()) < 0, "not proved on some of the periods alone");
+    }
+
+    /** A single and the set that it is in, of which only one can go, beside what is far dearer. */
+    @ParameterizedTest
+    @ValueSource(ints = {1, 2, 5, 7, 8, 9, 20})
+    void stoppedAtOnceAFirstPlanIsFoundOfWhatSharesStock(int days) {
+        Question question = sharing(days);
+
+        List<Choice.Rent> periods = LeastCost.periods(question, () -> true).orElseThrow();
+
+        Map<String, Integer> taken = new LinkedHashMap<>();
+        periods.forEach(period -> taken.merge(period.option(), period.dates().days(), Integer::sum));
+        assertEquals(
+                2 * days, taken.values().stream().mapToInt(Integer::intValue).sum(), taken.toString());
+        assertEquals(days, taken.get("nobody"), taken.toString());
+    }
+
+    private static Question sharing(int days) {
+        Question.Need two = new Question.Need(Questions.SLOT, 2, Set.of(DayUse.SHOOT), List.of());
+        Question asked = Questions.question(
+                Questions.shooting(days),
+                two,
+                List.of(
+                        offer("single", 1, Map.of("one lens", 1), "80.00", "240.00"),
+                        offer("set", 1, Map.of("one lens", 1), "380.00", "1140.00"),
+                        offer("nobody", 2, Map.of(), "10000000000.00", "70000000000.00")),
+                List.of());
+        return new Question(
+                asked.job(),
+                asked.currency(),
+                asked.discountRate(),
+                asked.cashLimit(),
+                asked.schedule(),
+                asked.needs(),
+                asked.rentals(),
+                asked.purchases(),
+                asked.owned(),
+                Map.of("one lens", 1));
+    }
+
+    private static Question.Rental offer(String id, int copies, Map<String, Integer> draws, String aDay, String aWeek) {
+        RentalTerms terms =
+                Questions.terms(List.of(Questions.block(1, aDay), Questions.block(7, aWeek)), Optional.empty(), "0.00");
+        return new Question.Rental(id, "A house", Map.of(Questions.SLOT, 1), copies, terms, List.of(), draws);
     }
 
     private static StopSignal after(int polls) {

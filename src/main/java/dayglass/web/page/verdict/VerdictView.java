@@ -108,6 +108,12 @@ public record VerdictView(
         for (CashFlow.Line line : verdict.owning().presentByFlow()) {
             rows.add(line(line.flow().words(), line.amount().times(-1)));
         }
+        Money lines = verdict.owning().presentByFlow().stream()
+                .map(CashFlow.Line::amount)
+                .reduce(verdict.costOfOwning(), Money::plus);
+        if (lines.signum() != 0) {
+            rows.add(line("rounding of the lines above", lines));
+        }
         rows.add(new Row("Cost of owning", Words.money(verdict.costOfOwning()), true));
         rows.add(line("a year, evenly", verdict.owning().equivalentAnnualCost()));
         verdict.owning().costPerDayUsed().ifPresent(cost -> rows.add(line("a day of own use", cost)));

@@ -56,8 +56,7 @@ public record ScatterPicture(List<Point> points, List<Scale.Tick> costs, List<Sc
         Money zero = Money.zero(totals.get(0).currency());
         Money least = totals.stream().reduce(zero, (a, b) -> a.compareTo(b) < 0 ? a : b);
         Money most = totals.stream().reduce(zero, (a, b) -> a.compareTo(b) > 0 ? a : b);
-        Scale cost =
-                new Scale(least.major().doubleValue(), most.major().doubleValue(), LEFT, WIDTH - RIGHT);
+        Scale cost = new Scale(least.major().doubleValue(), most.major().doubleValue(), LEFT, WIDTH - RIGHT);
         Scale look = new Scale(0, MOST_LOOK, HEIGHT - BOTTOM, TOP);
         List<LabelPlaces.Spot> spots = shown.stream()
                 .map(line -> new LabelPlaces.Spot(
