@@ -17,6 +17,12 @@ public record Chart(
         List<Line> lines,
         List<Box> boxes,
         List<Mark> marks) {
+    /** Where the axis that goes up stands: room for seven figures of the largest letters, a phone's. */
+    public static final int LEFT = 100;
+
+    /** Where its lines end. */
+    public static final int RIGHT = 640;
+
     public Chart {
         across = List.copyOf(across);
         up = List.copyOf(up);

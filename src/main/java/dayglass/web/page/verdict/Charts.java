@@ -17,8 +17,6 @@ import java.util.stream.DoubleStream;
 final class Charts {
     private static final int WIDTH = 720;
     private static final int HEIGHT = 280;
-    private static final int LEFT = 70;
-    private static final int RIGHT = 640;
     private static final int TOP = 14;
     private static final int BOTTOM = 246;
     private static final int ROW = 44;
@@ -35,7 +33,7 @@ final class Charts {
     /** A bar a month: up what comes in, down what goes out. */
     static Chart cashFlow(List<CashFlow.Month> months) {
         Scale up = scale(months.stream().mapToDouble(month -> of(month.sum())), BOTTOM, TOP);
-        Scale across = Scale.filled(0, months.size(), LEFT, RIGHT);
+        Scale across = Scale.filled(0, months.size(), Chart.LEFT, Chart.RIGHT);
         List<Chart.Box> boxes = new ArrayList<>();
         int nought = up.at(0);
         for (CashFlow.Month month : months) {
@@ -60,7 +58,7 @@ final class Charts {
                 curve.stream().flatMapToDouble(point -> DoubleStream.of(of(point.owning()), of(point.renting()))),
                 BOTTOM,
                 TOP);
-        Scale across = Scale.filled(0, curve.get(curve.size() - 1).place().doubleValue(), LEFT, RIGHT);
+        Scale across = Scale.filled(0, curve.get(curve.size() - 1).place().doubleValue(), Chart.LEFT, Chart.RIGHT);
         List<Chart.Mark> marks = new ArrayList<>();
         for (BreakEven.Crossing crossing : found.crossings()) {
             int x = across.at(crossing.at().doubleValue());
@@ -132,7 +130,7 @@ final class Charts {
     static Chart distribution(Findings found) {
         List<Findings.Bin> bins = found.distribution();
         Scale across = Scale.filled(
-                of(bins.get(0).from()), of(bins.get(bins.size() - 1).until()), LEFT, RIGHT);
+                of(bins.get(0).from()), of(bins.get(bins.size() - 1).until()), Chart.LEFT, Chart.RIGHT);
         Scale up =
                 new Scale(0, bins.stream().mapToInt(Findings.Bin::draws).max().orElse(1), BOTTOM, TOP);
         List<Chart.Box> boxes = new ArrayList<>();
