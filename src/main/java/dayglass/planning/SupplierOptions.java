@@ -18,6 +18,7 @@ import java.util.concurrent.ConcurrentHashMap;
 public final class SupplierOptions {
     private final OptionSources sources;
     private final LocalDate firstDay;
+    private final Map<RateCard.Id, Optional<RateCard>> named = new ConcurrentHashMap<>();
     private final Map<RateCard.Id, Outcome<Card>> cards = new ConcurrentHashMap<>();
     private final Map<PurchaseOffer.Id, Offer> offers = new ConcurrentHashMap<>();
 
@@ -33,13 +34,22 @@ public final class SupplierOptions {
     /** An offer, and where it comes from in words. */
     public record Offer(PurchaseOffer offer, Supplier supplier, String origin) {}
 
+    /** Whether the card is there, in force or not. */
+    public boolean has(RateCard.Id id) {
+        return named(id).isPresent();
+    }
+
+    private Optional<RateCard> named(RateCard.Id id) {
+        return named.computeIfAbsent(id, each -> sources.rateCards().find(each).map(Stored::facts));
+    }
+
     /** The card in force in place of the one named; refused where none of its succession is. */
     public Outcome<Card> card(RateCard.Id named) {
         return cards.computeIfAbsent(named, this::read);
     }
 
     private Outcome<Card> read(RateCard.Id id) {
-        RateCard named = ResolveJob.get(sources.rateCards(), id);
+        RateCard named = named(id).orElseThrow(() -> new IllegalStateException(id + " is pointed to and not there"));
         Supplier supplier = ResolveJob.get(sources.suppliers(), named.supplier());
         String origin = "rate card \"" + named.name() + "\" of " + supplier.name();
         Optional<Stored<RateCard.Id, RateCard>> inForce = sources.rateCards().inForce(named, firstDay);

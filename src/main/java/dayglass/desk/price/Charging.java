@@ -101,7 +101,8 @@ final class Charging {
                 charge.total(), taxes(charge, foreign.rate()), foreign.at().rate());
     }
 
-    private static Map<String, Money> taxes(RentalCharge charge, Rate rate) {
+    /** The taxes in a charge, by code. */
+    static Map<String, Money> taxes(RentalCharge charge, Rate rate) {
         Map<String, Money> taxes = new LinkedHashMap<>();
         charge.addOns().stream()
                 .filter(addOn -> rate.mark(addOn.name()) == Mark.TAX)

@@ -2,7 +2,6 @@ package dayglass.desk.price;
 
 import dayglass.base.DateRange;
 import dayglass.base.Money;
-import dayglass.catalogue.Mark;
 import dayglass.cost.DayUse;
 import dayglass.cost.Schedule;
 import dayglass.cost.rental.PeriodPricing;
@@ -36,6 +35,11 @@ public final class Extension {
         public Cost {
             taxes = Collections.unmodifiableMap(new LinkedHashMap<>(taxes));
         }
+
+        /** Its taxes less those charged before. */
+        public Map<String, Money> taxesBeyond(Map<String, Money> before) {
+            return beyond(taxes, before);
+        }
     }
 
     private record Price(Money total, Map<String, Money> taxes, Money hire) {}
@@ -63,7 +67,7 @@ public final class Extension {
                         line, asked, schedule, DateRange.inclusive(line.dates().from(), last), rules)
                 .map(price -> new Cost(
                         price.total().minus(line.total()),
-                        beyond(line, price.taxes()),
+                        beyond(price.taxes(), line.taxes()),
                         price.hire().minus(line.hire().minus(line.discount())),
                         true));
         Optional<Cost> alone = price(line, asked, schedule, added, rules)
@@ -86,11 +90,7 @@ public final class Extension {
                 Money hire = found.hire().minus(found.discount()).plus(found.raisedToMinimum());
                 Money off = line.off().of(hire);
                 RentalCharge reduced = pricing.reduced(found, off);
-                Map<String, Money> taxes = new LinkedHashMap<>();
-                reduced.addOns().stream()
-                        .filter(addOn -> line.rate().mark(addOn.name()) == Mark.TAX)
-                        .forEach(addOn -> taxes.put(addOn.name(), addOn.amount()));
-                return new Price(reduced.total(), taxes, hire.minus(off));
+                return new Price(reduced.total(), Charging.taxes(reduced, line.rate()), hire.minus(off));
             }
             Money hire = found.total().plus(rules.markUp().of(found.total()));
             Money net = hire.minus(line.off().of(hire));
@@ -100,10 +100,9 @@ public final class Extension {
         });
     }
 
-    /** The taxes less those that the line bears already. */
-    private static Map<String, Money> beyond(PricedLine line, Map<String, Money> taxes) {
+    private static Map<String, Money> beyond(Map<String, Money> taxes, Map<String, Money> before) {
         Map<String, Money> more = new LinkedHashMap<>(taxes);
-        line.taxes().forEach((code, amount) -> more.merge(code, amount.times(-1), Money::plus));
+        before.forEach((code, amount) -> more.merge(code, amount.times(-1), Money::plus));
         return more;
     }
 }

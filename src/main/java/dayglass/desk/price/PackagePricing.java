@@ -54,7 +54,7 @@ final class PackagePricing {
     /**
      * What the engine chose: periods of the shelf with their units, and periods that nothing on it serves.
      *
-     * @param unpriced the slots for which something is free and the house has no rate
+     * @param unpriced where something is missing, the slots for which something is free and the house has no rate
      */
     private record Chosen(List<Held> held, List<Choice.Rent> missing, Set<String> unpriced) {}
 
@@ -100,7 +100,8 @@ final class PackagePricing {
             for (int at = 0; at < kept.size(); at++) {
                 held.add(new Held(open.get(at).offer(), kept.get(at), units.get(at)));
             }
-            return new Chosen(held, onShelf.getOrDefault(false, List.of()), unpriced(demands, offers, free));
+            List<Choice.Rent> missing = onShelf.getOrDefault(false, List.of());
+            return new Chosen(held, missing, missing.isEmpty() ? Set.of() : unpriced(demands, offers, free));
         });
     }
 

@@ -39,23 +39,9 @@ final class Packing {
     static Schedule during(Schedule schedule, DateRange dates) {
         List<Schedule.Span> spans = new ArrayList<>();
         for (Schedule.Span span : schedule.spans()) {
-            if (span.dates().overlaps(dates)) {
-                spans.add(new Schedule.Span(
-                        new DateRange(
-                                max(span.dates().from(), dates.from()),
-                                min(span.dates().until(), dates.until())),
-                        span.use()));
-            }
+            span.dates().within(dates).ifPresent(days -> spans.add(new Schedule.Span(days, span.use())));
         }
         return new Schedule(spans);
-    }
-
-    private static java.time.LocalDate max(java.time.LocalDate one, java.time.LocalDate other) {
-        return one.isAfter(other) ? one : other;
-    }
-
-    private static java.time.LocalDate min(java.time.LocalDate one, java.time.LocalDate other) {
-        return one.isBefore(other) ? one : other;
     }
 
     /**

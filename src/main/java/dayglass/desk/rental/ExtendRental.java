@@ -18,9 +18,7 @@ import dayglass.inventory.booking.Whereabouts;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -82,7 +80,9 @@ final class ExtendRental {
         PricedLine priced = rental.promise().price().lines().get(line);
         Extended before = new Extended(rental, line);
         Money more = cost.charge().minus(before.charged());
-        List<Charge.Tax> taxes = taxes(cost.taxes(), before.taxes());
+        List<Charge.Tax> taxes = cost.taxesBeyond(before.taxes()).entrySet().stream()
+                .map(tax -> new Charge.Tax(tax.getKey(), tax.getValue()))
+                .toList();
         return new Charge(
                 Charge.Kind.EXTENSION,
                 Optional.empty(),
@@ -96,14 +96,6 @@ final class ExtendRental {
                 Optional.empty(),
                 whereabouts.whoActs().now(),
                 whereabouts.clock().instant());
-    }
-
-    private static List<Charge.Tax> taxes(Map<String, Money> all, Map<String, Money> before) {
-        Map<String, Money> more = new LinkedHashMap<>(all);
-        before.forEach((code, amount) -> more.merge(code, amount.times(-1), Money::plus));
-        return more.entrySet().stream()
-                .map(tax -> new Charge.Tax(tax.getKey(), tax.getValue()))
-                .toList();
     }
 
     /**

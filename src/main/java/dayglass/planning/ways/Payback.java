@@ -207,18 +207,13 @@ public record Payback(Optional<Integer> shootDays, String why) {
             List<DateRange> all = new ArrayList<>();
             for (int repeat = 0; repeat < repeats; repeat++) {
                 for (DateRange window : windows) {
-                    if (window.overlaps(horizon)) {
-                        all.add(moved(clipped(window, horizon), repeat));
+                    Optional<DateRange> inside = window.within(horizon);
+                    if (inside.isPresent()) {
+                        all.add(moved(inside.get(), repeat));
                     }
                 }
             }
             return all;
-        }
-
-        private static DateRange clipped(DateRange window, DateRange to) {
-            return new DateRange(
-                    window.from().isBefore(to.from()) ? to.from() : window.from(),
-                    window.until().isAfter(to.until()) ? to.until() : window.until());
         }
     }
 }

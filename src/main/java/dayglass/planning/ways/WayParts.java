@@ -35,6 +35,7 @@ final class WayParts {
     private final OptionSources options;
     private final LensModels models;
     private final SupplierOptions offered;
+    private final Map<LensModel.Id, Outcome<LensModel>> lenses = new ConcurrentHashMap<>();
     private final Map<Way.Piece, Outcome<Named>> lookedUp = new ConcurrentHashMap<>();
 
     /** @param offered to the sheet's job */
@@ -111,7 +112,7 @@ final class WayParts {
         return source.fold(
                 bought -> there(options.purchaseOffers(), bought.offer(), "purchase offer")
                         .map(offer -> offer.offer().code()),
-                rented -> there(options.rateCards(), rented.card(), "rate card").map(card -> rented.rate()),
+                rented -> offered.has(rented.card()) ? Outcome.done(rented.rate()) : gone(rented.card(), "rate card"),
                 own -> there(options.units(), own.unit(), "unit").map(Unit::tag),
                 own -> there(options.lensSets(), own.set(), "set").map(LensSet::name));
     }
@@ -129,11 +130,16 @@ final class WayParts {
     }
 
     private Outcome<JudgedGlass.Models> models(Way.Brought brought) {
-        Outcome<LensModel> lens = there(models, brought.lens(), "lens model");
-        return lens.then(model -> brought.front()
-                .map(front -> there(models, front, "lens model")
-                        .map(each -> new JudgedGlass.Models(model, Optional.of(each), brought.count())))
-                .orElseGet(() -> Outcome.done(new JudgedGlass.Models(model, Optional.empty(), brought.count()))));
+        return lens(brought.lens())
+                .then(model -> brought.front()
+                        .map(front -> lens(front)
+                                .map(each -> new JudgedGlass.Models(model, Optional.of(each), brought.count())))
+                        .orElseGet(
+                                () -> Outcome.done(new JudgedGlass.Models(model, Optional.empty(), brought.count()))));
+    }
+
+    private Outcome<LensModel> lens(LensModel.Id id) {
+        return lenses.computeIfAbsent(id, each -> there(models, each, "lens model"));
     }
 
     /** What the shelf knows itself: the models of a unit or of a set's members. */
@@ -152,11 +158,13 @@ final class WayParts {
     }
 
     private static <I extends Id, T> Outcome<T> there(VersionedCollection<I, T> all, I id, String noun) {
-        return all.find(id)
-                .map(stored -> Outcome.done(stored.facts()))
-                .orElseGet(() -> Outcome.refused(
-                        Problem.Code.NOT_FOUND,
-                        "The " + noun + " " + id.number() + " that this way names is not there any more."));
+        return all.find(id).map(stored -> Outcome.done(stored.facts())).orElseGet(() -> gone(id, noun));
+    }
+
+    private static <T> Outcome<T> gone(Id id, String noun) {
+        return Outcome.refused(
+                Problem.Code.NOT_FOUND,
+                "The " + noun + " " + id.number() + " that this way names is not there any more.");
     }
 
     /**

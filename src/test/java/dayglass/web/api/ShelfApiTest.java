@@ -3,39 +3,19 @@ package dayglass.web.api;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dayglass.support.FreshServer;
 import dayglass.support.Reply;
 import dayglass.support.Served;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.StreamSupport;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import tools.jackson.databind.json.JsonMapper;
 
 /** Models, units, sets and tables over HTTP; every answer is held to the contract by {@link Served}. */
-class ShelfApiTest {
+class ShelfApiTest extends FreshServer {
     private static final String MODEL = "{\"maker\": \"Marrow & Pike\", \"name\": \"Heron\", \"kind\": \"%s\"%s}";
-
-    @TempDir
-    @SuppressWarnings("NullAway.Init") // JUnit sets it
-    Path folder;
-
-    @SuppressWarnings("NullAway.Init") // set before each test
-    private Served served;
-
-    @BeforeEach
-    void start() {
-        served = Served.in(folder);
-    }
-
-    @AfterEach
-    void stop() {
-        served.close();
-    }
 
     private static String pointers(Reply reply) {
         assertEquals(400, reply.status(), reply.text());

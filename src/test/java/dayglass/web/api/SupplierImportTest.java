@@ -3,37 +3,16 @@ package dayglass.web.api;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dayglass.support.FreshServer;
 import dayglass.support.Reply;
-import dayglass.support.Served;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.json.JsonMapper;
 
 /** Suppliers come in as a table, all of them or none; every name is invented. */
-class SupplierImportTest {
+class SupplierImportTest extends FreshServer {
     private static final String GOOD = "Name;House\r\n\"Quay; House\";no\r\nPier House;YES\r\n;\r\n'=Far Freight;\r\n";
-
-    @TempDir
-    @SuppressWarnings("NullAway.Init") // JUnit sets it
-    Path folder;
-
-    @SuppressWarnings("NullAway.Init") // set before each test
-    private Served served;
-
-    @BeforeEach
-    void serve() {
-        served = Served.in(folder);
-    }
-
-    @AfterEach
-    void stop() {
-        served.close();
-    }
 
     private Reply bring(String text, boolean preview) {
         String body = "{\"text\": " + JsonMapper.shared().writeValueAsString(text) + "}";

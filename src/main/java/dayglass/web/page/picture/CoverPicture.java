@@ -92,7 +92,7 @@ public record CoverPicture(Axis axis, List<Row> rows) {
         for (String slot : slots) {
             List<Holding> ofSlot = held.stream()
                     .filter(each -> covers.getOrDefault(each.option(), Map.of()).containsKey(slot))
-                    .filter(each -> Holding.cut(each.dates(), axis.dates()).isPresent())
+                    .filter(each -> each.dates().overlaps(axis.dates()))
                     .sorted(Comparator.comparing(each -> each.dates().from()))
                     .toList();
             rows.add(row(question, answer, axis, slot, ofSlot));
@@ -133,7 +133,7 @@ public record CoverPicture(Axis axis, List<Row> rows) {
     }
 
     private static Bar bar(Axis axis, Holding held, int y, Map<LocalDate, Map<String, Long>> serving) {
-        DateRange seen = Holding.cut(held.dates(), axis.dates()).orElseThrow();
+        DateRange seen = held.dates().within(axis.dates()).orElseThrow();
         int x = axis.xOf(seen.from());
         int width = axis.xOf(seen.until()) - x;
         List<Piece> pieces = new ArrayList<>();
@@ -151,7 +151,7 @@ public record CoverPicture(Axis axis, List<Row> rows) {
     }
 
     private static Optional<Piece> piece(Axis axis, DateRange seen, Holding.Block block) {
-        return Holding.cut(block.dates(), seen).map(dates -> {
+        return block.dates().within(seen).map(dates -> {
             int x = axis.xOf(dates.from());
             int width = axis.xOf(dates.until()) - x;
             String whole = block.name() + " " + block.price();

@@ -9,7 +9,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 
 /**
  * One thing held over a run of days, as a picture shows it.
@@ -32,7 +31,8 @@ record Holding(String option, String kind, String from, DateRange dates, List<Bl
             if (choice instanceof Choice.Rent rent) {
                 held.add(rented(rent));
             } else if (choice instanceof Choice.Buy buy) {
-                cut(question, new DateRange(buy.from(), LocalDate.MAX))
+                new DateRange(buy.from(), LocalDate.MAX)
+                        .within(question.schedule().horizon())
                         .map(dates -> new Holding(buy.option(), "bought", buy.supplier(), dates, List.of()))
                         .ifPresent(held::add);
             } else {
@@ -58,19 +58,8 @@ record Holding(String option, String kind, String from, DateRange dates, List<Bl
                 .flatMap(unit -> unit.available().isEmpty()
                         ? List.of(question.schedule().horizon()).stream()
                         : unit.available().stream())
-                .flatMap(window -> cut(question, window).stream())
+                .flatMap(window -> window.within(question.schedule().horizon()).stream())
                 .forEach(dates -> held.add(new Holding(option, "owned", "own shelf", dates, List.of())));
-    }
-
-    private static Optional<DateRange> cut(Question question, DateRange dates) {
-        return cut(dates, question.schedule().horizon());
-    }
-
-    /** The part of {@code dates} inside {@code frame}. */
-    static Optional<DateRange> cut(DateRange dates, DateRange frame) {
-        LocalDate from = dates.from().isBefore(frame.from()) ? frame.from() : dates.from();
-        LocalDate until = dates.until().isAfter(frame.until()) ? frame.until() : dates.until();
-        return from.isBefore(until) ? Optional.of(new DateRange(from, until)) : Optional.empty();
     }
 
     /** How a block is called: {@code 7 days}, {@code extra day}. */

@@ -144,13 +144,7 @@ class RentInApiTest extends AtTheDesk {
 
         Reply preview = commit(job, 2, ", \"preview\": true");
         assertEquals(200, preview.status(), preview.text());
-        assertEquals(
-                0,
-                house.served
-                        .get("/api/jobs/" + job + "/commitments")
-                        .json()
-                        .get("items")
-                        .size());
+        assertEquals(0, commitments(job));
         Reply made = commit(job, 2, "", "Idempotency-Key", "into");
         assertEquals(201, made.status(), made.text());
         assertEquals(made.text(), commit(job, 2, "", "Idempotency-Key", "into").text());
@@ -296,13 +290,7 @@ class RentInApiTest extends AtTheDesk {
         assertEquals(303, house.served.form(into, asked + "&do=post").status(), "sent twice");
         assertTrue(house.served.page(here).text().contains("In the books: <a href=\"/books/entries/1\">"));
         assertTrue(house.served.page(into).text().contains("The order stands in the books as"));
-        assertEquals(
-                1,
-                house.served
-                        .get("/api/jobs/" + job + "/commitments")
-                        .json()
-                        .get("items")
-                        .size());
+        assertEquals(1, commitments(job));
         String now = "version="
                 + house.served
                         .get("/api/rentals/" + rental.id())
@@ -314,5 +302,13 @@ class RentInApiTest extends AtTheDesk {
         assertTrue(kept.text().contains("reverse that entry first"), kept.text());
         assertEquals(303, house.served.form(here + "/got", now).status());
         assertTrue(house.served.page(here).text().contains("In the house <span"));
+    }
+
+    private int commitments(long job) {
+        return house.served
+                .get("/api/jobs/" + job + "/commitments")
+                .json()
+                .get("items")
+                .size();
     }
 }

@@ -3,6 +3,7 @@ package dayglass.web.page.books;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import dayglass.support.FreshServer;
 import dayglass.support.Served;
 import java.io.IOException;
 import java.net.URI;
@@ -13,32 +14,11 @@ import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** The books as whoever keeps them does, page by page. */
-class BooksPagesTest {
+class BooksPagesTest extends FreshServer {
     private final HttpClient client = HttpClient.newHttpClient();
-
-    @TempDir
-    @SuppressWarnings("NullAway.Init") // JUnit sets it
-    Path folder;
-
-    @SuppressWarnings("NullAway.Init") // set before each test
-    private Served served;
-
-    @BeforeEach
-    void serve() {
-        served = Served.in(folder);
-    }
-
-    @AfterEach
-    void stop() {
-        served.close();
-    }
 
     private HttpResponse<String> send(HttpRequest.Builder request) {
         try {

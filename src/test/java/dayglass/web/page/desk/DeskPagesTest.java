@@ -4,45 +4,24 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import dayglass.support.Served;
+import dayglass.support.FreshServer;
 import java.net.URI;
 import java.net.URLEncoder;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.stream.Collectors;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
 
 /** The desk's pages as a browser is sent them; every rate is invented. */
-class DeskPagesTest {
-    @TempDir
-    @SuppressWarnings("NullAway.Init") // JUnit sets it
-    Path folder;
-
-    @SuppressWarnings("NullAway.Init") // set before each test
-    private Served served;
-
+class DeskPagesTest extends FreshServer {
     private final HttpClient client = HttpClient.newHttpClient();
-
-    @BeforeEach
-    void start() {
-        served = Served.in(folder);
-    }
-
-    @AfterEach
-    void stop() {
-        served.close();
-    }
 
     private HttpResponse<String> send(String path, Map<String, String> form) throws Exception {
         String body = form.entrySet().stream()

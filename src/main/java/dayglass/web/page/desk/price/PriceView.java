@@ -159,8 +159,8 @@ public record PriceView(
                 + missing.what().substring(1)
                 + when;
         if (missing.rentedIn()) {
-            return what + " is not to be had from the shelf then: it is rented in, as a line below says. "
-                    + missing.remedy();
+            return what + " is not to be had from the shelf then: it is rented in, as a line below says."
+                    + (missing.remedy().isEmpty() ? "" : " " + missing.remedy());
         }
         return what + " is not to be had from the shelf then"
                 + (missing.remedy().isEmpty()
