@@ -11,7 +11,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.openqa.selenium.By;
 import org.openqa.selenium.Keys;
-import org.openqa.selenium.StaleElementReferenceException;
+import org.openqa.selenium.WebDriverException;
 import org.openqa.selenium.WebElement;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
@@ -73,7 +73,7 @@ public final class Browser implements AutoCloseable {
     }
 
     public void open(String address) {
-        driver.get(address);
+        leave(() -> driver.get(address));
     }
 
     public String address() {
@@ -94,6 +94,35 @@ public final class Browser implements AutoCloseable {
 
     public void click(String selector) {
         find(selector).click();
+    }
+
+    /** Clicks what leads to another page, or to the same one anew, and waits until that is there. */
+    public void follow(String selector) {
+        leave(() -> click(selector));
+    }
+
+    /** Presses keys that lead to another page, or to the same one anew, and waits until that is there. */
+    public void followBy(CharSequence... keys) {
+        leave(() -> press(keys));
+    }
+
+    /**
+     * A click comes back before the browser has begun to send a form, so that an address opened then may be overtaken by
+     * the form's answer; the driver itself comes back from some pages half read. So the page is marked, and what is waited
+     * for is a whole page without the mark.
+     */
+    private void leave(Runnable act) {
+        driver.executeScript("window.stillTheOldPage = true;");
+        act.run();
+        new WebDriverWait(driver, PATIENCE)
+                .withMessage(() -> "no other page comes after " + address())
+                // Between two pages there is none to ask.
+                .ignoring(WebDriverException.class)
+                .until(it -> Boolean.TRUE.equals(driver.executeScript("return !window.stillTheOldPage;")) && isWhole());
+    }
+
+    private boolean isWhole() {
+        return "complete".equals(driver.executeScript("return document.readyState;"));
     }
 
     /** Presses keys where the focus is. */
@@ -129,15 +158,17 @@ public final class Browser implements AutoCloseable {
         new WebDriverWait(driver, PATIENCE)
                 .withMessage(() -> selector + " never says " + text + " at " + address())
                 // The page may be replaced between the finding of an element and the reading of it.
-                .ignoring(StaleElementReferenceException.class)
+                .ignoring(WebDriverException.class)
                 .until(it ->
-                        all(selector).stream().anyMatch(each -> each.getText().equals(text)));
+                        all(selector).stream().anyMatch(each -> each.getText().equals(text)) && isWhole());
     }
 
     public void waitForAddress(String part) {
         new WebDriverWait(driver, PATIENCE)
                 .withMessage(() -> address() + " never becomes " + part)
-                .until(it -> address().contains(part));
+                // The address is the next page's before the page is whole.
+                .ignoring(WebDriverException.class)
+                .until(it -> address().contains(part) && isWhole());
     }
 
     /** Runs a script in the page, as a user's hand would do what no key does. */

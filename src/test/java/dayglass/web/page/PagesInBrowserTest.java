@@ -60,7 +60,7 @@ class PagesInBrowserTest {
     private void bringInAndCost() {
         browser.open(house.address("/"));
         browser.find("#import-text").sendKeys(REQUEST);
-        browser.click("form[action='/jobs/import'] button");
+        browser.follow("form[action='/jobs/import'] button");
         browser.waitForAddress("/jobs/1");
         browser.click("form[action='/jobs/1/cost'] button");
         browser.waitForText("#total-now", "200.00 EUR");
@@ -118,11 +118,11 @@ class PagesInBrowserTest {
     void aChangedRateShowsTheNewTotalBesideTheOldAndWhatChanged() {
         bringInAndCost();
         browser.write("#f-card-1-0-0", "80.00");
-        browser.click("form[action='/jobs/1/options'] button.main");
+        browser.follow("form[action='/jobs/1/options'] button.main");
         browser.waitForText("#total-now", "160.00 EUR");
         assertEquals("200.00 EUR", browser.text("#total-before"));
         assertEquals("40.00 EUR less", browser.text("#difference"));
-        browser.click(".differs a");
+        browser.follow(".differs a");
         browser.waitForAddress("/costings/1/beside/2");
         assertEquals("pier prime, price of 1 day", browser.text(".grid tbody th"));
         assertEquals("100.00", browser.text(".grid tbody td:nth-child(2)"));
@@ -135,7 +135,7 @@ class PagesInBrowserTest {
     void aFaultyPriceIsToldBesideItsFieldAndKeepsWhatWasTyped() {
         bringInAndCost();
         browser.write("#f-card-1-0-0", "eighty");
-        browser.click("form[action='/jobs/1/options'] button.main");
+        browser.follow("form[action='/jobs/1/options'] button.main");
         assertTrue(!browser.text("#f-card-1-0-0-fault").isBlank(), "the field tells its fault");
         assertEquals("eighty", browser.find("#f-card-1-0-0").getDomProperty("value"));
         browser.open(house.address("/jobs/1"));
@@ -145,7 +145,7 @@ class PagesInBrowserTest {
     @Test
     void theBarsAreAsLongAsTheirAmountsSay() {
         bringInAndCost();
-        browser.click(".totals a[href='/costings/1']");
+        browser.follow(".totals a[href='/costings/1']");
         browser.waitForAddress("/costings/1");
         double byDay = browser.width("[data-way=dayRateOnly] .way");
         double byWeek = browser.width("[data-way=weekRateOnly] .way");
@@ -189,7 +189,7 @@ class PagesInBrowserTest {
         browser.click("form[action='/jobs/1/cost'] button");
         browser.waitForAddress("/runs/");
         browser.waitForText("#elapsed", "2");
-        browser.click("form[action$='/stop'] button");
+        browser.follow("form[action$='/stop'] button");
         browser.waitForAddress("/jobs/1");
         assertEquals("200.00 EUR", browser.text("#total-now"));
     }

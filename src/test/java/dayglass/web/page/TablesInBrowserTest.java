@@ -44,7 +44,7 @@ class TablesInBrowserTest {
     private void look(String text) {
         browser.open(house.address("/shelf/import"));
         browser.find("#table-text").sendKeys(text);
-        browser.click("form[action='/shelf/import'] button.main");
+        browser.follow("form[action='/shelf/import'] button.main");
     }
 
     @Test
@@ -56,20 +56,20 @@ class TablesInBrowserTest {
                 StandardCharsets.UTF_8);
         browser.open(house.address("/shelf/import"));
         browser.find("#table-file").sendKeys(file.toString());
-        browser.click("form[action='/shelf/import'] button.main");
+        browser.follow("form[action='/shelf/import'] button.main");
         assertTrue(browser.text(".told").contains("no column is the \"tag\""), "nobody can guess a foreign heading");
         new Select(browser.find("#f-column-1")).selectByVisibleText("tag");
         new Select(browser.find("#f-column-2")).selectByVisibleText("home shelf");
-        browser.click("button[value='look']");
+        browser.follow("button[value='look']");
         browser.waitForText("#count-added", "2");
         assertTrue(browser.text("#faulty").contains("is missing"), browser.text("#faulty"));
         assertEquals("5", browser.text("#faulty tbody td:first-child"));
-        browser.click("#bring");
+        browser.follow("#bring");
         browser.waitForText("#done strong", "2 added, 0 changed.");
         browser.open(house.address("/shelf"));
         assertEquals(2, browser.all("table.grid tbody tr").size());
-        browser.click("table.grid tbody a");
-        browser.click(".unit-acts a[href$='/facts']");
+        browser.follow("table.grid tbody a");
+        browser.follow(".unit-acts a[href$='/facts']");
         assertEquals("q-1", browser.find("#f--tag").getDomProperty("value"));
         assertEquals("B2", browser.find("#f--homeShelf").getDomProperty("value"));
         assertEquals("50 mm", browser.find("#f--covers-1-slot").getDomProperty("value"));
@@ -79,7 +79,7 @@ class TablesInBrowserTest {
         browser.waitForText("#count-changed", "1");
         assertTrue(browser.text("#changed").contains("B \"3\""), browser.text("#changed"));
         browser.click("input[name=applyChanges]");
-        browser.click("#bring");
+        browser.follow("#bring");
         browser.waitForText("#done strong", "0 added, 1 changed.");
     }
 
@@ -89,11 +89,11 @@ class TablesInBrowserTest {
         browser.write("#f--maker", "Marrow");
         browser.write("#f--name", "Heron");
         browser.write("#f--focal", "forty");
-        browser.click(".card button.main");
+        browser.follow(".card button.main");
         assertTrue(!browser.text("#f--focal-fault").isBlank(), "the fault is told beside its field");
         browser.write("#f--focal", "40");
         browser.find("#f--mounts").sendKeys("PL\nEF");
-        browser.click(".card button.main");
+        browser.follow(".card button.main");
         browser.waitForText(".grid tbody th", "Marrow Heron");
 
         browser.open(house.address("/shelf/units/new"));
@@ -102,13 +102,13 @@ class TablesInBrowserTest {
         browser.write("#f--covers-0-slot", "40 mm");
         browser.write("#f--covers-0-count", "1");
         browser.find("#f--accessories").sendKeys("cap; front\ncase");
-        browser.click(".card button.main");
+        browser.follow(".card button.main");
         browser.waitForText(".grid tbody th", "q-1");
 
         browser.open(house.address("/shelf/sets/new"));
         browser.write("#f--name", "pier");
         new Select(browser.find("#f--members-2")).selectByVisibleText("q-1");
-        browser.click(".card button.main");
+        browser.follow(".card button.main");
         browser.waitForText(".grid tbody th", "pier");
         browser.open(house.address("/shelf/sets/1"));
         assertEquals("still in", browser.text("table.plain tbody td:last-child"));

@@ -17,7 +17,7 @@ class LabelsInBrowserTest extends FreshInBrowser {
         open("/shelf/labels?unit=2");
         assertEquals(1, browser.all(".label-sheet .label").size());
         browser.click("[data-tick=unit]");
-        browser.click("main form button.main");
+        browser.follow("main form button.main");
         browser.waitForAddress("/shelf/labels");
         assertEquals(6, browser.all(".label-sheet .label").size());
         assertTrue(browser.text("[data-print]").contains("6 labels"));

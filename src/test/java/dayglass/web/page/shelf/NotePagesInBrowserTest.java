@@ -57,7 +57,7 @@ class NotePagesInBrowserTest extends FreshInBrowser {
         browser.click(".chosen li:last-child button");
         assertEquals("3", browser.run("return document.querySelector('#f-pictures').files.length"));
         assertEquals("300", browser.run("return document.querySelector('.chosen img').naturalHeight"));
-        browser.click("form[data-pictures] .main");
+        browser.follow("form[data-pictures] .main");
         browser.waitForText("#condition-head", "Not healthy: not to be promised");
         assertEquals(3, browser.all(".images img").size());
         assertEquals(
@@ -68,7 +68,7 @@ class NotePagesInBrowserTest extends FreshInBrowser {
         browser.click("summary");
         fill("haze", 0);
         browser.click("input[name=resolves][value='1']");
-        browser.click("form[data-pictures] .main");
+        browser.follow("form[data-pictures] .main");
         browser.waitForText("#condition-head", "Healthy");
         assertTrue(browser.text("#note-1").contains("resolved by note 2"));
         assertTrue(browser.text(".noted li:first-child").contains("resolves note 1"));
@@ -81,11 +81,11 @@ class NotePagesInBrowserTest extends FreshInBrowser {
         browser.write("#f-words", "by the focus ring");
         browser.click("input[name='/quarantine']");
         give("drop", TestPictures.pngThatClaims(50_000, 50_000), "huge.png");
-        browser.click("form[data-pictures] .main");
+        browser.follow("form[data-pictures] .main");
         browser.waitForText(".told li", "has 50000 x 50000 pixels: send at most 64000000 in all");
         assertEquals("by the focus ring", browser.run("return document.querySelector('#f-words').value"));
         assertEquals("true", browser.run("return document.querySelector(\"[name='/quarantine']\").checked"));
-        browser.click("form[data-pictures] .main");
+        browser.follow("form[data-pictures] .main");
         browser.waitForText("#condition-head", "Quarantined: not to be promised");
     }
 
@@ -97,7 +97,7 @@ class NotePagesInBrowserTest extends FreshInBrowser {
         give("drop", TestPictures.png(1200, 800), "wide.png");
         assertEquals(0, browser.sidewaysScroll());
         browser.photograph(Path.of("target/notes-390-form.png"));
-        browser.click("form[data-pictures] .main");
+        browser.follow("form[data-pictures] .main");
         browser.waitForText("#condition-head", "May go out with a warning");
         assertEquals(0, browser.sidewaysScroll());
         browser.photograph(Path.of("target/notes-390.png"));
