@@ -36,6 +36,12 @@ final class Cover {
         return Arrays.stream(hires).allMatch(hire -> hire.all.isEmpty());
     }
 
+    /** The same needs with only the hires at these places. */
+    Cover ofHires(int[] places) {
+        Hire[] some = Arrays.stream(places).mapToObj(place -> hires[place]).toArray(Hire[]::new);
+        return new Cover(days, demand, some, buys, cash, stock);
+    }
+
     /** A price of a slot-day up to which all sums of prices stay far from overflow. */
     long highestPrice() {
         long needs = 1;

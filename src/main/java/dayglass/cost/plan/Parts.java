@@ -35,7 +35,11 @@ final class Parts {
     final List<Part> parts = new ArrayList<>();
 
     /** One problem by itself: the slots, rentals and purchases that it is about. */
-    record Part(List<Integer> slots, List<Rental> rentals, List<Purchase> purchases) {}
+    record Part(List<Integer> slots, List<Rental> rentals, List<Purchase> purchases) {
+        Part ofRentals(int[] places) {
+            return new Part(slots, Arrays.stream(places).mapToObj(rentals::get).toList(), purchases);
+        }
+    }
 
     Parts(Resolved resolved) {
         this.resolved = resolved;
@@ -82,8 +86,22 @@ final class Parts {
      * suffice, so twice the need at most.
      */
     int worthHolding(Rental rental) {
+        return Math.min(rental.offer.copies(), usable(rental));
+    }
+
+    private int usable(Rental rental) {
         int needed = atATime(rental.offer.covers(), 0);
-        return Math.min(rental.offer.copies(), rental.longHire ? 2 * needed : needed);
+        return rental.longHire ? 2 * needed : needed;
+    }
+
+    /** Whether there are as many copies of each of a part's rentals as can be worth holding. */
+    boolean[] plenty(Part part) {
+        boolean[] plenty = new boolean[part.rentals().size()];
+        for (int place = 0; place < plenty.length; place++) {
+            Rental rental = part.rentals().get(place);
+            plenty[place] = rental.offer.copies() >= usable(rental);
+        }
+        return plenty;
     }
 
     private int atATime(Map<String, Integer> covers, int from) {

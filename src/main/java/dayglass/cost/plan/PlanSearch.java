@@ -80,12 +80,21 @@ final class PlanSearch {
             first = early ? first : new FirstPlan(parts, part).make(fallback);
             return new Sketched(part, first, new DayFloor(parts, part).bound());
         }
-        CoverSearch search = new CoverSearch(cover.get(), unit(cover.get()), fallback);
+        if (!early && parts.scale().exact()) {
+            int[] kept = Dominance.kept(cover.get(), parts.plenty(part));
+            return searched(part.ofRentals(kept), cover.get().ofHires(kept), fallback, first, stop);
+        }
+        return searched(part, cover.get(), fallback, first, stop);
+    }
+
+    private PartSearch searched(
+            Parts.Part part, Cover cover, int[] fallback, Optional<Cover.Found> first, StopSignal stop) {
+        CoverSearch search = new CoverSearch(cover, unit(cover), fallback);
         search.offer(first);
         search.begin(stop);
         impossible = search.impossible();
-        boolean whole = cover.get().whole();
-        return new Searched(part, search, whole ? Optional.empty() : Optional.of(new DayFloor(parts, part).bound()));
+        return new Searched(
+                part, search, cover.whole() ? Optional.empty() : Optional.of(new DayFloor(parts, part).bound()));
     }
 
     /** Goes on until all is proved, the signal comes, or so much more work is done on each part. */
