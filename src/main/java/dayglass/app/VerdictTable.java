@@ -1,19 +1,23 @@
 package dayglass.app;
 
+import dayglass.base.Money;
 import dayglass.cost.ownership.CashFlow;
 import dayglass.cost.scenario.Findings;
 import dayglass.cost.scenario.Verdict;
 import dayglass.cost.scenario.VerdictWords;
 import dayglass.cost.verdict.BreakEven;
+import java.time.LocalDate;
 import java.util.List;
 
 /** A verdict in words and figures, for people. */
 final class VerdictTable {
+    private static final VerdictWords SENTENCES = new VerdictWords(Money::toString, LocalDate::toString);
+
     private VerdictTable() {}
 
     static String of(Verdict verdict) {
         TextLayout lines =
-                new TextLayout().sentence(0, VerdictWords.headline(verdict)).blank();
+                new TextLayout().sentence(0, SENTENCES.headline(verdict)).blank();
         lines.heading(
                 "Owning, at present value", verdict.costOfOwning().currency().code());
         for (CashFlow.Line line : verdict.owning().presentByFlow()) {
@@ -84,11 +88,11 @@ final class VerdictTable {
     private static void rest(TextLayout lines, Verdict verdict) {
         verdict.rule().ifPresent(ruling -> {
             lines.blank().heading("Had you followed the break-even rule", "");
-            lines.sentence(2, VerdictWords.rule(verdict, ruling));
+            lines.sentence(2, SENTENCES.rule(verdict, ruling));
         });
         verdict.nested().ifPresent(ruling -> {
             lines.blank().heading("Had you gone by days, weeks and spells of four weeks", "");
-            lines.sentence(2, VerdictWords.nested(verdict, ruling));
+            lines.sentence(2, SENTENCES.nested(verdict, ruling));
         });
         verdict.question().writtenOff().ifPresent(off -> {
             lines.blank().heading("Depreciation for the books: " + off.method(), "");

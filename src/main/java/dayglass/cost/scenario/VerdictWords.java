@@ -7,18 +7,21 @@ import dayglass.cost.verdict.BreakEvenRule;
 import dayglass.cost.verdict.NestedPermits;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.time.LocalDate;
 import java.util.List;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
-/** A verdict's figures in sentences, the same on the page and on the command line. */
-public final class VerdictWords {
+/**
+ * A verdict's figures in sentences, the same on the page and on the command line but for how amounts and days are
+ * written there.
+ */
+public record VerdictWords(Function<Money, String> money, Function<LocalDate, String> day) {
     private static final double LEAST_TOLD = 0.001;
 
-    private VerdictWords() {}
-
     /** What to do, by how much. */
-    public static String headline(Verdict verdict) {
+    public String headline(Verdict verdict) {
         int months = verdict.question().choice().terms().termMonths();
         String over = " over " + months + " months and "
                 + plain(verdict.question().choice().daysPerYear())
@@ -28,7 +31,7 @@ public final class VerdictWords {
             return "Owning and renting cost the same" + over;
         }
         Money saved = sign > 0 ? verdict.saving() : verdict.costOfOwning().minus(verdict.costOfRenting());
-        return (sign > 0 ? "Buy: it costs " : "Rent: it costs ") + saved + " less than "
+        return (sign > 0 ? "Buy: it costs " : "Rent: it costs ") + money.apply(saved) + " less than "
                 + (sign > 0 ? "renting" : "owning") + over;
     }
 
@@ -102,25 +105,27 @@ public final class VerdictWords {
     }
 
     /** What the break-even rule would have done, and what is claimed for it. */
-    public static String rule(Verdict verdict, BreakEvenRule.Ruling ruling) {
+    public String rule(Verdict verdict, BreakEvenRule.Ruling ruling) {
         String done = ruling.buysOn()
-                .map(day -> "It would have bought on " + day + ", after " + ruling.rentPaid() + " of rent, and cost ")
+                .map(on -> "It would have bought on " + day.apply(on) + ", after " + money.apply(ruling.rentPaid())
+                        + " of rent, and cost ")
                 .orElse("It would never have bought, and cost ");
-        return done + ruling.cost() + "; the best in hindsight was " + ruling.hindsight() + "."
-                + claim(verdict, "twice");
+        return done + money.apply(ruling.cost()) + "; the best in hindsight was " + money.apply(ruling.hindsight())
+                + "." + claim(verdict, "twice");
     }
 
     /** The same of nested permits. */
-    public static String nested(Verdict verdict, NestedPermits.Ruling ruling) {
+    public String nested(Verdict verdict, NestedPermits.Ruling ruling) {
         String rented = Stream.of(new Length(1, "day"), new Length(7, "week"), new Length(28, "four weeks"))
                 .map(length -> length.counted(ruling))
                 .filter(words -> !words.isEmpty())
                 .collect(Collectors.joining(", "));
         String done = ruling.buysOn()
-                .map(day -> "It would have bought on " + day + (rented.isEmpty() ? "" : ", after " + rented))
+                .map(on -> "It would have bought on " + day.apply(on) + (rented.isEmpty() ? "" : ", after " + rented))
                 .orElse("It would never have bought, but rented " + rented);
-        return done + ", and cost " + ruling.cost() + "; the best in hindsight for the same weeks was "
-                + ruling.hindsight() + ", with rentals from any day " + ruling.hindsightAnyDay()
+        return done + ", and cost " + money.apply(ruling.cost()) + "; the best in hindsight for the same weeks was "
+                + money.apply(ruling.hindsight()) + ", with rentals from any day "
+                + money.apply(ruling.hindsightAnyDay())
                 + ". Prices of blocks alone, without trips and add-ons."
                 + claim(verdict, ruling.kinds() + " times");
     }

@@ -25,6 +25,8 @@ public record VerdictView(
         List<Working> workings,
         List<Row> writtenOff,
         List<String> cautions) {
+    private static final VerdictWords SENTENCES = new VerdictWords(Words::money, Words::day);
+
     public VerdictView {
         owning = List.copyOf(owning);
         renting = List.copyOf(renting);
@@ -67,7 +69,7 @@ public record VerdictView(
 
     static VerdictView of(Verdict verdict) {
         return new VerdictView(
-                VerdictWords.headline(verdict),
+                SENTENCES.headline(verdict),
                 VerdictWords.stopped(verdict),
                 owning(verdict),
                 renting(verdict),
@@ -174,7 +176,7 @@ public record VerdictView(
         verdict.rule()
                 .ifPresent(ruling -> all.add(new Ruled(
                         "Renting until it has cost the price",
-                        VerdictWords.rule(verdict, ruling),
+                        SENTENCES.rule(verdict, ruling),
                         List.of(
                                 line("rent paid", ruling.rentPaid()),
                                 line("bought", ruling.cost().minus(ruling.rentPaid())),
@@ -188,7 +190,7 @@ public record VerdictView(
                                     .orElse("bought on " + Words.day(taken.on())),
                             taken.price())));
             lines.add(new Row("Cost", Words.money(ruling.cost()), true));
-            all.add(new Ruled("By days, weeks and spells of four weeks", VerdictWords.nested(verdict, ruling), lines));
+            all.add(new Ruled("By days, weeks and spells of four weeks", SENTENCES.nested(verdict, ruling), lines));
         });
         return all;
     }

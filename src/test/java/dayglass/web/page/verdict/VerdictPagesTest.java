@@ -60,6 +60,7 @@ class VerdictPagesTest extends OneServer {
         Reply reply = page(address(Map.of()));
         assertEquals(200, reply.status(), reply.text());
         assertTrue(reply.text().contains("less than renting over 36 months"), reply.text());
+        assertTrue(reply.text().contains("costs 5\u202f497.88"), reply.text());
         assertEquals(5, reply.text().split("<svg class=\"chart\"", -1).length - 1);
         assertTrue(reply.text().contains("class=\"crossing\""));
         for (String working : new String[] {
@@ -132,7 +133,8 @@ class VerdictPagesTest extends OneServer {
         Reply reply = page(address(changes));
         assertEquals(200, reply.status(), reply.text());
         assertTrue(
-                reply.text().contains("It would have bought on 2026-05-18, after 7900.00 EUR of rent"), reply.text());
+                reply.text().contains("It would have bought on 18 May 2026, after 7\u202f900.00\u00a0EUR of rent"),
+                reply.text());
         assertTrue(reply.text().contains("It would never have bought, but rented 4 × a day"), reply.text());
         assertTrue(reply.text().contains("rented 2 Feb 2026"));
         assertTrue(reply.text().contains("1\u202f750.00"), "a quarter of 7000 a year");

@@ -52,7 +52,7 @@ class VerdictPaperTest extends OneServer {
                 "application/pdf", reply.headers().firstValue("Content-Type").orElse(""));
         String text = text(reply.body());
         for (String words : new String[] {
-            "Buy: it costs 3770.46 EUR less than renting over 36 months and 30 days of use a year.",
+            "Buy: it costs 3 770.46 EUR less than renting over 36 months and 30 days of use a year.",
             "loan 5 000.00 EUR at 7.5 % a year over 24 months, level payments",
             "rented at 1 day 120.00; 7 days 360.00; prep day × 0; each trip 40.00; loss damage waiver 12 %",
             "Cost of owning 4 160.43 EUR",
