@@ -23,6 +23,10 @@ final class VerdictTable {
         for (CashFlow.Line line : verdict.owning().presentByFlow()) {
             lines.row(2, line.flow().words(), line.amount().times(-1).amount());
         }
+        Money rounding = verdict.owning().presentRounding();
+        if (rounding.signum() != 0) {
+            lines.row(2, "rounding of the lines above", rounding.times(-1).amount());
+        }
         lines.row(0, "Cost of owning", verdict.costOfOwning().amount());
         lines.row(
                 2,
@@ -37,6 +41,10 @@ final class VerdictTable {
                         2,
                         each.kind().name() + ": " + each.oneJob().amount() + " a job, a year",
                         each.aYear().amount()));
+        int year = 0;
+        for (Money rent : verdict.question().choice().presentCostOfRentingByYear()) {
+            lines.row(2, "year " + ++year + ", at present value", rent.amount());
+        }
         lines.row(
                 0, "Cost of renting, at present value", verdict.costOfRenting().amount());
         lines.blank().heading("Where both cost the same", "");

@@ -34,6 +34,7 @@ class VerdictCommandTest {
         String table = out.toString(StandardCharsets.UTF_8);
         assertTrue(table.startsWith("Buy: it costs 3770.46 EUR less than renting over 36 months"), table);
         assertTrue(table.contains("days of use a year") && table.contains("none is claimed"), table);
+        assertTrue(table.contains("year 3, at present value"), table);
         assertTrue(table.lines().allMatch(line -> line.length() <= 100), table);
     }
 

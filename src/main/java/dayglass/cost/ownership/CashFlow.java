@@ -210,11 +210,19 @@ public final class CashFlow {
         return sum;
     }
 
-    /** Each kind's present value, rounded; they may miss the present cost by the roundings. */
+    /** Each kind's present value, rounded; they miss the present cost by {@link #presentRounding}. */
     public List<Line> presentByFlow() {
         return flows.keySet().stream()
                 .map(flow -> new Line(flow, NetCost.rounded(currency(), presentExactly(flow))))
                 .toList();
+    }
+
+    /** What has to be added to the lines of {@link #presentByFlow} for them to come to the present cost, with its sign. */
+    public Money presentRounding() {
+        return presentByFlow().stream()
+                .map(Line::amount)
+                .reduce(presentCost(), Money::plus)
+                .times(-1);
     }
 
     /**

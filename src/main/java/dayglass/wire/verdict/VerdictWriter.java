@@ -33,10 +33,16 @@ public final class VerdictWriter {
         verdict.against().paybackMonth().ifPresent(month -> members.put("paybackMonth", month));
         members.put("returns", returns(verdict.returns()))
                 .put("lines", lines(verdict.owning().presentByFlow()))
+                .put("rounding", verdict.owning().presentRounding().amount())
                 .put(
                         "rented",
                         Json.list(verdict.rented().stream()
                                 .map(VerdictWriter::rented)
+                                .toList()))
+                .put(
+                        "rentedByYear",
+                        Json.texts(verdict.question().choice().presentCostOfRentingByYear().stream()
+                                .map(Money::amount)
                                 .toList()))
                 .put(
                         "months",

@@ -7,9 +7,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import dayglass.support.OneServer;
 import dayglass.support.Reply;
 import java.io.IOException;
+import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
+import tools.jackson.databind.JsonNode;
 
 /** A choice is weighed over HTTP; every answer is held to the contract. */
 class VerdictApiTest extends OneServer {
@@ -23,9 +25,27 @@ class VerdictApiTest extends OneServer {
         assertEquals("buy", reply.json().get("verdict").asString());
         assertEquals(37, reply.json().get("months").size());
         assertEquals(2_000, reply.json().get("uncertainty").get("draws").asInt());
+        assertEquals(3, reply.json().get("rentedByYear").size());
+        BigDecimal rent = reply.json()
+                .get("rentedByYear")
+                .valueStream()
+                .map(year -> new BigDecimal(year.asString()))
+                .reduce(BigDecimal.ZERO, BigDecimal::add);
+        assertEquals(reply.json().get("costOfRenting").asString(), rent.toPlainString());
         assertEquals(
                 reply.text(),
                 served.post("/api/verdicts", Files.readString(EXAMPLE)).text());
+    }
+
+    @Test
+    void theLinesWithTheirRoundingComeToTheCostOfOwning() throws IOException {
+        JsonNode told = served.post("/api/verdicts", Files.readString(EXAMPLE)).json();
+        BigDecimal sum = told.get("lines")
+                .valueStream()
+                .map(line -> new BigDecimal(line.get("amount").asString()))
+                .reduce(new BigDecimal(told.get("rounding").asString()), BigDecimal::add);
+        assertEquals(told.get("costOfOwning").asString(), sum.negate().toPlainString());
+        assertEquals("0.01", told.get("rounding").asString());
     }
 
     /** The lines of the months add up to what is told; a fixed purchase alone has the rule's guarantee. */

@@ -110,11 +110,9 @@ public record VerdictView(
         for (CashFlow.Line line : verdict.owning().presentByFlow()) {
             rows.add(line(line.flow().words(), line.amount().times(-1)));
         }
-        Money lines = verdict.owning().presentByFlow().stream()
-                .map(CashFlow.Line::amount)
-                .reduce(verdict.costOfOwning(), Money::plus);
-        if (lines.signum() != 0) {
-            rows.add(line("rounding of the lines above", lines));
+        Money rounding = verdict.owning().presentRounding();
+        if (rounding.signum() != 0) {
+            rows.add(line("rounding of the lines above", rounding.times(-1)));
         }
         rows.add(new Row("Cost of owning", Words.money(verdict.costOfOwning()), true));
         rows.add(line("a year, evenly", verdict.owning().equivalentAnnualCost()));
