@@ -6,24 +6,29 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /**
- * Which hires of a covering problem can be left out because another serves all that they serve, every day, and charges
- * no more for any of their periods. A sheet of many ways is completed by many offers of which few are worth a thought.
+ * Which hires of a covering problem can be left out because another serves all that they serve, every day, draws on no
+ * more stock and charges no more for any of their periods. A sheet of many ways is completed by many offers of which few
+ * are worth a thought; a set is no way to get one lens that is let by itself.
  *
- * <p>The other must be there as often as it can be worth holding: then every period of the one left out can become one
- * of the other.
+ * <p>Every period of the one left out must be able to become one of the other: there must be as many of that as can be
+ * worth holding, or as many as there is stock for, which the one left out uses up as well.
  */
 final class Dominance {
     private static final long NONE = HoldPath.NONE;
 
     private final List<Hire> hires;
     private final int days;
+    private final int[] stock;
+    private final boolean[] plenty;
 
     /** By place, {@link #leastWithin}, made when it is first asked for. */
     private final long[][] costs;
 
-    private Dominance(Cover cover) {
+    private Dominance(Cover cover, boolean[] plenty) {
         hires = List.of(cover.hires);
         days = cover.days;
+        stock = cover.stock;
+        this.plenty = plenty;
         costs = new long[hires.size()][0];
     }
 
@@ -33,19 +38,22 @@ final class Dominance {
      * @param plenty by place, whether there are as many copies of a hire as can be worth holding
      */
     static int[] kept(Cover cover, boolean[] plenty) {
-        Dominance dominance = new Dominance(cover);
+        Dominance dominance = new Dominance(cover, plenty);
         boolean[] out = new boolean[cover.hires.length];
         // From the last, so that the first of two that are alike stays.
         for (int one = out.length - 1; one >= 0; one--) {
             for (int other = 0; other < out.length && !out[one]; other++) {
-                out[one] = other != one && !out[other] && plenty[other] && dominance.outdoes(other, one);
+                out[one] = other != one && !out[other] && dominance.outdoes(other, one);
             }
         }
         return IntStream.range(0, out.length).filter(place -> !out[place]).toArray();
     }
 
     private boolean outdoes(int other, int one) {
-        return servesAll(hires.get(other), hires.get(one)) && chargesNoMore(other, hires.get(one));
+        return servesAll(hires.get(other), hires.get(one))
+                && drawsNoMore(hires.get(other), hires.get(one))
+                && (plenty[other] || asManyAsInStock(hires.get(other)))
+                && chargesNoMore(other, hires.get(one));
     }
 
     private static boolean servesAll(Hire other, Hire one) {
@@ -61,6 +69,21 @@ final class Dominance {
             }
         }
         return true;
+    }
+
+    private static boolean drawsNoMore(Hire other, Hire one) {
+        for (int i = 0; i < other.draws.length; i++) {
+            int place = Arrays.binarySearch(one.draws, other.draws[i]);
+            if (place < 0 || one.drawn[place] < other.drawn[i]) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private boolean asManyAsInStock(Hire hire) {
+        return IntStream.range(0, hire.draws.length)
+                .anyMatch(i -> hire.copies >= stock[hire.draws[i]] / hire.drawn[i]);
     }
 
     private boolean chargesNoMore(int other, Hire one) {

@@ -9,6 +9,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /** The search for the least plan of one question, part by part. It can be stopped and gone on with. */
 final class PlanSearch {
@@ -67,24 +68,30 @@ final class PlanSearch {
         }
     }
 
-    /**
-     * A part that is large has a plan before its periods are priced, which takes long; so has one that draws on stock, as
-     * plans made of prices may ask for more than there is until much has been searched.
-     */
+    /** A part that is large has a plan before its periods are priced, which takes long. */
     private PartSearch search(Parts.Part part, int[] fallback, StopSignal stop) {
-        boolean early = (long) part.rentals().size() * resolved.days * resolved.days > LARGE
-                || part.rentals().stream().anyMatch(r -> !r.offer.draws().isEmpty());
-        Optional<Cover.Found> first = early ? new FirstPlan(parts, part).make(fallback) : Optional.empty();
+        boolean large = (long) part.rentals().size() * resolved.days * resolved.days > LARGE;
+        Optional<Cover.Found> first = large ? new FirstPlan(parts, part).make(fallback) : Optional.empty();
         Optional<Cover> cover = new CoverBuilder(parts, part).cover(stop);
         if (cover.isEmpty()) {
-            first = early ? first : new FirstPlan(parts, part).make(fallback);
+            first = large ? first : new FirstPlan(parts, part).make(fallback);
             return new Sketched(part, first, new DayFloor(parts, part).bound());
         }
-        if (!early && parts.scale().exact()) {
-            int[] kept = Dominance.kept(cover.get(), parts.plenty(part));
-            return searched(part.ofRentals(kept), cover.get().ofHires(kept), fallback, first, stop);
-        }
-        return searched(part, cover.get(), fallback, first, stop);
+        return large ? searched(part, cover.get(), fallback, first, stop) : reduced(part, cover.get(), fallback, stop);
+    }
+
+    /**
+     * Without what another outdoes. Where stock is drawn on, there is a plan before prices are raised: plans made of prices
+     * may ask for more than there is until much has been searched.
+     */
+    private PartSearch reduced(Parts.Part whole, Cover cover, int[] fallback, StopSignal stop) {
+        int[] kept = parts.scale().exact()
+                ? Dominance.kept(cover, parts.plenty(whole))
+                : IntStream.range(0, cover.hires.length).toArray();
+        Parts.Part part = whole.ofRentals(kept);
+        boolean draws = part.rentals().stream().anyMatch(r -> !r.offer.draws().isEmpty());
+        Optional<Cover.Found> first = draws ? new FirstPlan(parts, part).make(fallback) : Optional.empty();
+        return searched(part, cover.ofHires(kept), fallback, first, stop);
     }
 
     private PartSearch searched(

@@ -27,7 +27,9 @@ final class Prices {
     private final PurchaseMix mix;
     private final int slotDays;
     private final int rows;
-    private final double highest;
+
+    /** Up to where each price may rise. */
+    private final double[] highest;
 
     /** How many are needed, by row; a row of stock always counts. */
     private final int[] needed;
@@ -57,12 +59,12 @@ final class Prices {
         mix = new PurchaseMix(cover.buys, cover.cash);
         slotDays = cover.demand.length * cover.days;
         rows = slotDays + cover.stock.length * cover.days;
-        highest = cover.highestPrice();
         needed = new int[rows];
         Arrays.fill(needed, slotDays, rows, 1);
         for (int slot = 0; slot < cover.demand.length; slot++) {
             System.arraycopy(cover.demand[slot], 0, needed, slot * cover.days, cover.days);
         }
+        highest = highest();
         whole = new long[rows];
         reward = new long[cover.hires.length][cover.days];
         surplus = new int[rows];
@@ -73,6 +75,28 @@ final class Prices {
 
     int rows() {
         return rows;
+    }
+
+    /**
+     * No slot-day is worth more than a day of an offer of which there are enough. Without this bound prices come close to
+     * that day's, step by smaller step, and never quite there.
+     */
+    private double[] highest() {
+        double[] most = new double[rows];
+        Arrays.fill(most, cover.highestPrice());
+        for (Cover.Hire hire : cover.hires) {
+            for (int i = 0; i < hire.slots.length && hire.draws.length == 0; i++) {
+                for (int day = 0; day < cover.days; day++) {
+                    int row = hire.slots[i] * cover.days + day;
+                    int at = hire.periods.from[day];
+                    boolean alone = at < hire.periods.from[day + 1] && hire.periods.last[at] == day;
+                    if (alone && needed[row] > 0 && (long) hire.copies * hire.serves[i][day] >= needed[row]) {
+                        most[row] = Math.min(most[row], (double) hire.periods.cost[at] / hire.serves[i][day]);
+                    }
+                }
+            }
+        }
+        return most;
     }
 
     /**
@@ -93,6 +117,9 @@ final class Prices {
     Raised raise(Node node, Pace pace, long target, long enough, BooleanSupplier stop) {
         prepare(node);
         double[] prices = node.prices.clone();
+        for (int row = 0; row < rows; row++) {
+            prices[row] = Math.min(highest[row], prices[row]);
+        }
         double[] best = prices.clone();
         long value = value(node, prices);
         long bound = value;
@@ -345,7 +372,7 @@ final class Prices {
         }
         double step = aim / squares;
         for (int row = 0; row < rows; row++) {
-            prices[row] = Math.min(highest, Math.max(0, prices[row] + step * direction[row]));
+            prices[row] = Math.min(highest[row], Math.max(0, prices[row] + step * direction[row]));
         }
         return true;
     }

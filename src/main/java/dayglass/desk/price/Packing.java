@@ -8,7 +8,9 @@ import dayglass.cost.plan.Choice;
 import dayglass.cost.plan.LeastCost;
 import dayglass.cost.plan.Question;
 import dayglass.cost.plan.StopSignal;
+import dayglass.cost.rental.PeriodPricing;
 import dayglass.cost.rental.RentalTerms;
+import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -20,7 +22,6 @@ import java.util.Optional;
  */
 final class Packing {
     private static final String STAND_IN = "missing ";
-    private static final long DEARER_THAN_ANYTHING = 1_000_000_000_000L;
 
     private final Schedule schedule;
     private final Currency currency;
@@ -57,7 +58,8 @@ final class Packing {
             StopSignal stop) {
         List<Question.Rental> rentals = new ArrayList<>();
         offers.values().forEach(offer -> rentals.add(offer.option()));
-        demands.forEach(demand -> rentals.add(standIn(demand)));
+        Money price = dearerThanAll(rentals);
+        demands.forEach(demand -> rentals.add(standIn(demand, price)));
         Question question = new Question(
                 "package",
                 currency,
@@ -73,10 +75,29 @@ final class Packing {
                 .orElseThrow(() -> new IllegalStateException("stand-ins serve whatever no offer serves"));
     }
 
-    private Question.Rental standIn(Demand demand) {
+    /**
+     * What a day of a stand-in costs: more than a plan of offers that leaves as little as can be to stand-ins, and not so
+     * much that the engine has to reckon with amounts beyond a {@code long}. Such a plan can do with one period a copy where
+     * offers are there on all days and from any; otherwise it has one a day at most.
+     */
+    private Money dearerThanAll(List<Question.Rental> offers) {
+        boolean fromAnyDay = offers.stream()
+                .allMatch(offer -> offer.available().isEmpty()
+                        && offer.terms().blocks().stream()
+                                .allMatch(block -> block.startsOn().isEmpty()));
+        BigInteger periods = BigInteger.valueOf(fromAnyDay ? 1 : schedule.days());
+        BigInteger all = BigInteger.ONE;
+        for (Question.Rental offer : offers) {
+            BigInteger one = new PeriodPricing(offer.terms(), schedule).largestTotal();
+            all = all.add(one.multiply(BigInteger.valueOf(offer.copies())).multiply(periods));
+        }
+        return new Money(currency, all);
+    }
+
+    private Question.Rental standIn(Demand demand, Money price) {
         Money none = Money.zero(currency);
         RentalTerms terms = new RentalTerms(
-                List.of(new RentalTerms.Block(1, Money.ofMinor(currency, DEARER_THAN_ANYTHING), Optional.empty())),
+                List.of(new RentalTerms.Block(1, price, Optional.empty())),
                 Optional.empty(),
                 Map.of(),
                 List.of(),
