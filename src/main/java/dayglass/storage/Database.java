@@ -172,7 +172,24 @@ public final class Database implements Transactions, AutoCloseable {
 
     @Override
     public <T> Outcome<T> atomically(Supplier<Outcome<T>> work) {
-        return writing(transaction -> work.get());
+        DSLContext outer = current.get();
+        return outer == null ? writing(transaction -> work.get()) : within(outer, work);
+    }
+
+    /** A part of the transaction under way that can be taken back without the rest of it. */
+    private <T> Outcome<T> within(DSLContext outer, Supplier<Outcome<T>> work) {
+        try {
+            return outer.transactionResult(part -> {
+                current.set(part.dsl());
+                return work.get().fold(Outcome::done, problem -> {
+                    throw new TakenBack(problem);
+                });
+            });
+        } catch (TakenBack refused) {
+            return Outcome.refused(refused.problem);
+        } finally {
+            current.set(outer);
+        }
     }
 
     @Override

@@ -17,6 +17,8 @@ public final class Readers {
     private static final Pattern DATE = Pattern.compile("([0-9]{4})-([0-9]{2})-([0-9]{2})");
     private static final int MOST_DIGITS = 9;
 
+    private static final String HALF = "holds half of a surrogate pair: write the whole character or remove it";
+
     private Readers() {}
 
     /** Text of any kind. */
@@ -24,6 +26,18 @@ public final class Readers {
         return (json, place) -> json instanceof Json.Text text
                 ? Read.good(text.value())
                 : place.fault("must be text in double quotes, not " + json.kind());
+    }
+
+    /** Text of any kind and length without lone surrogates, which would be lost as it is turned into bytes. */
+    public static Reader<String> wholeText() {
+        return (json, place) -> {
+            Read<String> text = anyText().read(json, place);
+            return text.isGood() && hasLoneSurrogate(text.get()) ? place.fault(HALF) : text;
+        };
+    }
+
+    private static boolean hasLoneSurrogate(String text) {
+        return text.codePoints().anyMatch(c -> Character.getType(c) == Character.SURROGATE);
     }
 
     /** A name or an id: not blank, at most 200 characters, none of them a control character or half a pair. */
@@ -59,8 +73,8 @@ public final class Readers {
         if (text.codePoints().anyMatch(c -> Character.getType(c) == Character.CONTROL)) {
             return place.fault("holds a control character, such as a line end or a tab: remove it");
         }
-        if (text.codePoints().anyMatch(c -> Character.getType(c) == Character.SURROGATE)) {
-            return place.fault("holds half of a surrogate pair: write the whole character or remove it");
+        if (hasLoneSurrogate(text)) {
+            return place.fault(HALF);
         }
         int characters = text.codePointCount(0, text.length());
         if (characters > mostCharacters) {

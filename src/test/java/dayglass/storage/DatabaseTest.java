@@ -76,6 +76,27 @@ class DatabaseTest {
     }
 
     @Test
+    void whatIsTriedIsTakenBackAloneWithinATransaction() {
+        Outcome<Integer> kept = database.atomically(() -> {
+            suppliers.add(new Supplier("Before"));
+            Outcome<Integer> tried = database.tried(() -> {
+                suppliers.add(new Supplier("Tried"));
+                return database.tried(() -> {
+                    suppliers.add(new Supplier("Tried within"));
+                    return Outcome.done(1);
+                });
+            });
+            suppliers.add(new Supplier("After"));
+            return tried;
+        });
+        assertEquals(Outcome.done(1), kept);
+        assertTrue(suppliers.named("Before").isPresent());
+        assertTrue(suppliers.named("After").isPresent());
+        assertTrue(suppliers.named("Tried").isEmpty());
+        assertTrue(suppliers.named("Tried within").isEmpty());
+    }
+
+    @Test
     void nothingIsLeftOutsideOfItsFolder() throws Exception {
         try (var files = Files.list(folder)) {
             assertTrue(files.allMatch(file -> file.getFileName().toString().contains("house.db")));

@@ -29,7 +29,12 @@ public final class ChartTable {
      * @param pointer where the text stands, for faults
      */
     public static Outcome<List<CostCode>> read(byte[] csv, String pointer) {
-        return CsvText.read(csv).then(text -> read(text, pointer));
+        return CsvText.read(csv)
+                .fold(
+                        text -> read(text, pointer),
+                        problem -> faulty(
+                                pointer,
+                                problem.faults().stream().map(Fault::message).toList()));
     }
 
     private static Outcome<List<CostCode>> read(CsvText text, String pointer) {

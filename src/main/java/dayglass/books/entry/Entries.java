@@ -37,7 +37,7 @@ public interface Entries {
     /** The entries of an accepted costing that were not taken back. */
     boolean hasCosting(long costing);
 
-    /** The date of the first entry of a job by date. */
+    /** The date of the first entry of a job by date, but for those that were taken back on their own day. */
     Optional<LocalDate> earliest(Job.Id job);
 
     Head head();

@@ -38,14 +38,24 @@ public final class ClosePeriods {
     /** The period that can be closed next: that after the last closed, or that of the first entry. */
     public Optional<Period> next(Job.Id job) {
         PeriodCalendar calendar = books.periods().calendars().of(job).facts().calendar();
-        Optional<LocalDate> closed = closedThrough(job);
-        Optional<LocalDate> first = closed.map(day -> day.plusDays(1));
+        Optional<LocalDate> first = closedThrough(job).map(day -> day.plusDays(1));
         return first.or(() -> books.entries().earliest(job))
                 .flatMap(calendar::of)
                 // After a change of the calendar a period may reach back over closed days.
                 .map(period -> first.filter(day -> day.isAfter(period.firstDay()))
                         .map(day -> Period.of(day, period.lastDay()))
                         .orElse(period));
+    }
+
+    /** Why no period can be closed next, and what can be done about it. */
+    public String whyNone(Job.Id job) {
+        Optional<String> ended =
+                closedThrough(job).map(day -> "The job's calendar ends on " + day + ": add the end of another period.");
+        return ended.or(() -> books.entries()
+                        .earliest(job)
+                        .map(day -> "The job's calendar has no period for " + day + ", the day of its first entry:"
+                                + " begin it earlier, or take that entry back on its own day."))
+                .orElse("There is no period to close: post an entry first.");
     }
 
     /**
@@ -62,9 +72,7 @@ public final class ClosePeriods {
                 return Outcome.refused(Problem.Code.NOT_FOUND, "There is no job with the id " + job.number() + ".");
             }
             if (next.isEmpty()) {
-                return Outcome.refused(
-                        Problem.Code.CANNOT_BE_DONE,
-                        "There is no period to close: the job has no entries, or its calendar ends here.");
+                return Outcome.refused(Problem.Code.CANNOT_BE_DONE, whyNone(job));
             }
             return next.get().lastDay().equals(lastDay)
                     ? close(found.get().facts(), next.get(), job)

@@ -16,6 +16,9 @@ public interface Invoices {
 
     Optional<Kept> find(Invoice.Id id);
 
+    /** The one whose entries these are. */
+    Optional<Kept> ofPosting(Entry.Id posting);
+
     /** Whether a supplier's number is in the books of a job and was not taken back. */
     boolean isPosted(Job.Id job, String supplier, String number);
 

@@ -6,9 +6,11 @@ import dayglass.base.Fault;
 import dayglass.base.Money;
 import dayglass.base.Outcome;
 import dayglass.base.Problem;
+import dayglass.books.chart.Chart;
 import dayglass.books.entry.Amounts;
 import dayglass.books.entry.Entries;
 import dayglass.books.entry.Entry;
+import dayglass.books.entry.EntryFaults;
 import dayglass.books.entry.Kind;
 import dayglass.books.entry.Posted;
 import java.math.BigDecimal;
@@ -131,8 +133,10 @@ public final class MatchInvoice {
     private Outcome<Invoices.Kept> post(Invoice invoice, List<Match> matches) {
         List<Fault> faults = new ArrayList<>();
         List<Entry> entries = new ArrayList<>();
+        Chart chart = books.charts().of(invoice.job()).facts();
         for (int at = 0; at < matches.size(); at++) {
             Match match = matches.get(at);
+            faults.addAll(faults("/lines/" + at, EntryFaults.of(actual(invoice, match), chart)));
             if (match.toExplain()) {
                 faults.add(new Fault(
                         "/lines/" + at + "/explanation",
@@ -147,6 +151,15 @@ public final class MatchInvoice {
         return books.post()
                 .post(entries)
                 .map(posted -> books.invoices().add(invoice, posted.get(0).posting(), sum.gross(), sum.baseGross()));
+    }
+
+    /** The rate of exchange is the invoice's; all else stands in its line. */
+    private static List<Fault> faults(String line, List<Fault> ofEntry) {
+        return ofEntry.stream()
+                .map(fault -> fault.pointer().startsWith("/exchange")
+                        ? fault
+                        : new Fault(line + fault.pointer(), fault.message()))
+                .toList();
     }
 
     private static List<Entry> entries(Invoice invoice, Match match) {

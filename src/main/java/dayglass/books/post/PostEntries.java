@@ -2,26 +2,26 @@ package dayglass.books.post;
 
 import dayglass.base.Currency;
 import dayglass.base.Fault;
-import dayglass.base.Money;
 import dayglass.base.Outcome;
 import dayglass.base.Problem;
 import dayglass.books.chart.Chart;
-import dayglass.books.entry.Amounts;
 import dayglass.books.entry.Entries;
 import dayglass.books.entry.Entry;
+import dayglass.books.entry.EntryFaults;
 import dayglass.books.entry.Posted;
 import dayglass.books.entry.Split;
 import dayglass.books.period.PeriodCalendar;
 import dayglass.job.Job;
-import java.math.BigInteger;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /** Posts entries and takes them back. Whatever is posted goes through here. */
 public final class PostEntries {
-    private static final BigInteger MOST = BigInteger.valueOf(Entry.MOST_MINOR);
+    /** Entries that one entry is split into, at most. */
+    private static final int MOST_AT_ONCE = 2_000;
 
     private final Books books;
 
@@ -46,26 +46,11 @@ public final class PostEntries {
     private Optional<Problem> refusal(List<Entry> entries) {
         Job.Id job = entries.get(0).job();
         Chart chart = books.charts().of(job).facts();
-        List<Fault> faults = new ArrayList<>();
-        for (Entry entry : entries) {
-            String code = entry.coding().costCode();
-            if (!chart.allows(code)) {
-                faults.add(new Fault(
-                        "/costCode",
-                        (code.isEmpty() ? "is missing" : "\"" + code + "\" is not in the job's chart")
-                                + ": give it a code of the chart"));
-            }
-            if (isTooMuch(entry.amounts())) {
-                faults.add(new Fault("/net", "is more than the books hold: post it in parts"));
-            }
-        }
-        return faults.isEmpty() ? foreignBase(job, entries) : Optional.of(Problem.faulty(faults.subList(0, 1)));
-    }
-
-    private static boolean isTooMuch(Amounts amounts) {
-        return List.of(amounts.net(), amounts.tax(), amounts.baseNet(), amounts.baseTax()).stream()
-                .map(Money::minor)
-                .anyMatch(minor -> minor.abs().compareTo(MOST) > 0);
+        return entries.stream()
+                .flatMap(entry -> EntryFaults.of(entry, chart).stream())
+                .findFirst()
+                .map(fault -> Problem.faulty(List.of(fault)))
+                .or(() -> foreignBase(job, entries));
     }
 
     /** The figures of a job are one currency's; the first entry settles which. */
@@ -83,27 +68,55 @@ public final class PostEntries {
 
     /** Posts an entry in parts that add up to it, over codes and episodes, or over the periods in which it serves. */
     public Outcome<List<Posted>> postSplit(Entry entry, List<Split.Part> parts, boolean overPeriods) {
-        List<Entry> split = parts.isEmpty() ? List.of(entry) : Split.over(entry, parts);
-        if (!overPeriods) {
-            return post(split);
+        Chart chart = books.charts().of(entry.job()).facts();
+        List<Fault> faults = IntStream.range(0, parts.size())
+                .filter(at -> !chart.allows(parts.get(at).costCode()))
+                .mapToObj(at -> new Fault(
+                        "/parts/" + at + "/costCode",
+                        EntryFaults.codeMissing(parts.get(at).costCode())))
+                .toList();
+        if (!faults.isEmpty()) {
+            return Outcome.refused(Problem.faulty(faults));
         }
+        List<Entry> split = parts.isEmpty() ? List.of(entry) : Split.over(entry, parts);
+        return overPeriods ? postOverPeriods(entry, split) : postFew(split);
+    }
+
+    private Outcome<List<Posted>> postOverPeriods(Entry entry, List<Entry> split) {
         PeriodCalendar calendar =
                 books.periods().calendars().of(entry.job()).facts().calendar();
         Optional<LocalDate> outside = entry.service().stream()
                 .filter(day -> calendar.of(day).isEmpty())
                 .findFirst();
-        return outside.isEmpty()
-                ? post(split.stream()
+        if (outside.isPresent()) {
+            return faulty("/serviceTo", "the job's calendar has no period for " + outside.get() + ": add one first");
+        }
+        // Each part makes at least an entry; so many are not even counted by their periods.
+        return split.size() > MOST_AT_ONCE
+                ? postFew(split)
+                : postFew(split.stream()
                         .flatMap(each ->
                                 Split.overPeriods(each, day -> calendar.of(day).orElseThrow()).stream())
-                        .toList())
-                : Outcome.refused(Problem.faulty(List.of(new Fault(
-                        "/serviceTo", "the job's calendar has no period for " + outside.get() + ": add one first"))));
+                        .limit(MOST_AT_ONCE + 1L)
+                        .toList());
+    }
+
+    private Outcome<List<Posted>> postFew(List<Entry> split) {
+        return split.size() > MOST_AT_ONCE
+                ? faulty(
+                        "/parts",
+                        "make more than " + MOST_AT_ONCE
+                                + " entries with the periods: take fewer parts or a shorter service")
+                : post(split);
+    }
+
+    private static <T> Outcome<T> faulty(String pointer, String message) {
+        return Outcome.refused(Problem.faulty(List.of(new Fault(pointer, message))));
     }
 
     /**
      * Takes an entry back by one of the other sign, with whatever was posted with it for the same order, so that an
-     * invoice's line and what it drew go together.
+     * invoice's line and what it drew go together. An invoice goes back whole, with the differences of its payments.
      *
      * @param whole everything that was posted with it
      */
@@ -118,9 +131,20 @@ public final class PostEntries {
     }
 
     private Outcome<List<Posted>> reverse(Posted entry, LocalDate on, String reason, boolean whole) {
-        List<Posted> wanted = books.entries().posting(entry.posting()).stream()
+        List<Posted> posting = books.entries().posting(entry.posting());
+        List<Posted> wanted = new ArrayList<>(posting.stream()
                 .filter(each -> whole || each.equals(entry) || goesWith(entry, each))
-                .toList();
+                .toList());
+        Optional<Invoices.Kept> invoice = books.invoices().ofPosting(entry.posting());
+        if (invoice.isPresent() && wanted.size() < posting.size()) {
+            return Outcome.refused(
+                    Problem.Code.CANNOT_BE_DONE,
+                    "The invoice " + invoice.get().number() + " of "
+                            + invoice.get().supplier()
+                            + " is taken back whole: take it back with everything that was posted with it"
+                            + " (wholePosting), then enter it anew.");
+        }
+        invoice.ifPresent(each -> wanted.addAll(differences(each)));
         List<Entry.Id> done =
                 books.entries().reversed(wanted.stream().map(Posted::id).toList());
         List<Posted> left =
@@ -129,6 +153,13 @@ public final class PostEntries {
         return refusal.isPresent()
                 ? Outcome.refused(refusal.get())
                 : post(left.stream().map(each -> each.reversal(on, reason)).toList());
+    }
+
+    private List<Posted> differences(Invoices.Kept invoice) {
+        return books.invoices().payments(invoice.id()).stream()
+                .flatMap(payment -> payment.difference().stream())
+                .flatMap(id -> books.entries().find(id).stream())
+                .toList();
     }
 
     private static boolean goesWith(Posted entry, Posted other) {

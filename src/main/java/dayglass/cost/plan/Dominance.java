@@ -82,8 +82,7 @@ final class Dominance {
     }
 
     private boolean asManyAsInStock(Hire hire) {
-        return IntStream.range(0, hire.draws.length)
-                .anyMatch(i -> hire.copies >= stock[hire.draws[i]] / hire.drawn[i]);
+        return IntStream.range(0, hire.draws.length).anyMatch(i -> hire.copies >= stock[hire.draws[i]] / hire.drawn[i]);
     }
 
     private boolean chargesNoMore(int other, Hire one) {

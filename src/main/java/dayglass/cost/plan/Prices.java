@@ -83,7 +83,7 @@ final class Prices {
      */
     private double[] highest() {
         double[] most = new double[rows];
-        Arrays.fill(most, cover.highestPrice());
+        Arrays.fill(most, (double) cover.highestPrice());
         for (Cover.Hire hire : cover.hires) {
             for (int i = 0; i < hire.slots.length && hire.draws.length == 0; i++) {
                 for (int day = 0; day < cover.days; day++) {

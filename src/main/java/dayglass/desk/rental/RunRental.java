@@ -92,6 +92,11 @@ public final class RunRental {
             return Outcome.refused(
                     Problem.faulty(List.of(new Fault("/amount", "must be above 0 and in " + currency(based)))));
         }
+        if (unit.isPresent()
+                && based.facts().placed().stream().noneMatch(each -> each.unit().equals(unit.get()))) {
+            return Outcome.refused(Problem.faulty(
+                    List.of(new Fault("/unitId", "is not on this rental: name one of its units, or leave it out"))));
+        }
         return charging(
                 based,
                 new Charge(

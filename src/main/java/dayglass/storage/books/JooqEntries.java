@@ -1,6 +1,8 @@
 package dayglass.storage.books;
 
 import static dayglass.storage.schema.Tables.BOOK_ENTRY;
+import static org.jooq.impl.DSL.notExists;
+import static org.jooq.impl.DSL.selectFrom;
 
 import dayglass.base.Id;
 import dayglass.base.Outcome;
@@ -12,6 +14,7 @@ import dayglass.books.entry.Posted;
 import dayglass.books.period.Head;
 import dayglass.job.Job;
 import dayglass.storage.Database;
+import dayglass.storage.schema.tables.BookEntry;
 import dayglass.storage.schema.tables.records.BookEntryRecord;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -164,9 +167,21 @@ public final class JooqEntries implements Entries {
 
     @Override
     public Optional<LocalDate> earliest(Job.Id job) {
-        return database.reading(sql -> sql.select(DSL.min(BOOK_ENTRY.ENTRY_DATE))
+        BookEntry other = BOOK_ENTRY.as("other");
+        return database.reading(sql -> sql.select(BOOK_ENTRY.ENTRY_DATE)
                 .from(BOOK_ENTRY)
-                .where(BOOK_ENTRY.JOB_ID.eq(job.number()))
+                .where(
+                        BOOK_ENTRY.JOB_ID.eq(job.number()),
+                        notExists(selectFrom(other)
+                                .where(
+                                        other.REVERSES_ID.eq(BOOK_ENTRY.ID),
+                                        other.ENTRY_DATE.eq(BOOK_ENTRY.ENTRY_DATE))),
+                        notExists(selectFrom(other)
+                                .where(
+                                        other.ID.eq(BOOK_ENTRY.REVERSES_ID),
+                                        other.ENTRY_DATE.eq(BOOK_ENTRY.ENTRY_DATE))))
+                .orderBy(BOOK_ENTRY.ENTRY_DATE)
+                .limit(1)
                 .fetchOptional(0, String.class)
                 .map(LocalDate::parse));
     }

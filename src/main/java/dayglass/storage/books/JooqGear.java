@@ -8,9 +8,12 @@ import static dayglass.storage.schema.Tables.JOB;
 import static dayglass.storage.schema.Tables.UNIT;
 
 import dayglass.base.Currency;
+import dayglass.base.Fault;
+import dayglass.base.Money;
 import dayglass.base.Outcome;
 import dayglass.base.Problem;
 import dayglass.base.Stored;
+import dayglass.books.entry.EntryFaults;
 import dayglass.books.entry.Posted;
 import dayglass.books.gear.Gear;
 import dayglass.books.gear.GearEntries;
@@ -123,7 +126,16 @@ public final class JooqGear extends VersionedTable<Gear.Id, Gear, BookGearRecord
     protected Optional<Problem> refusal(DSLContext sql, Optional<Gear.Id> self, Gear facts) {
         return missing(sql, "/jobId", "job", JOB.ID, facts.job())
                 .or(() -> missing(sql, "/unitId", "unit", UNIT.ID, facts.unit()))
-                .or(() -> taken(sql, self, facts.unit()));
+                .or(() -> taken(sql, self, facts.unit()))
+                .or(() -> tooDear(facts.price()));
+    }
+
+    /** What is written off in one sum could not be posted, and would keep the job's other gear from it. */
+    private static Optional<Problem> tooDear(Money price) {
+        return Optional.of(price)
+                .filter(EntryFaults::isTooMuch)
+                .map(much ->
+                        Problem.faulty(List.of(new Fault("/price", "is more than the books hold: make it smaller"))));
     }
 
     private static Optional<Problem> taken(DSLContext sql, Optional<Gear.Id> self, Unit.Id unit) {

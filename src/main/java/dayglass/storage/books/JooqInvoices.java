@@ -64,6 +64,13 @@ public final class JooqInvoices implements Invoices {
     }
 
     @Override
+    public Optional<Kept> ofPosting(Entry.Id posting) {
+        return database.reading(sql -> sql.selectFrom(BOOK_INVOICE)
+                .where(BOOK_INVOICE.POSTING_ID.eq(posting.number()))
+                .fetchOptional(row -> kept(sql, row)));
+    }
+
+    @Override
     public boolean isPosted(Job.Id job, String supplier, String number) {
         return database.reading(sql -> sql
                 .selectFrom(BOOK_INVOICE)

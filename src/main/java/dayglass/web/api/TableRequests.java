@@ -30,7 +30,7 @@ public final class TableRequests {
     /** CSV as a text of JSON. */
     public static Reader<CsvText> csv() {
         return (json, place) -> {
-            Read<String> text = Readers.anyText().read(json, place);
+            Read<String> text = Readers.wholeText().read(json, place);
             if (!text.isGood()) {
                 return Read.bad();
             }

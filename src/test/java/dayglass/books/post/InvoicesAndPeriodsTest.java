@@ -240,6 +240,68 @@ class InvoicesAndPeriodsTest {
                 .contains("owed on this invoice is 0.00 USD"));
     }
 
+    @Test
+    void anInvoiceIsTakenBackWholeWithWhatItsPaymentsMadeDearer() {
+        Exchange booked = new Exchange(new BigDecimal("0.90"), "bank list", MONDAY);
+        Invoice invoice = new Invoice(
+                house.job, "Far Freight", "K", MONDAY, MONDAY, booked, List.of(freight("60.00"), freight("40.00")));
+        Invoices.Kept kept = done(books.matchInvoice().post(invoice));
+        done(books.payInvoice().pay(kept.id(), payment("100.00", "0.95")));
+        assertTotal("0", "0", "95", "0", "0");
+        Posted second = books.entries().posting(kept.posting()).get(1);
+        assertTrue(refused(books.post().reverse(second.id(), MONDAY, "a wrong code", false))
+                .contains("The invoice K of Far Freight is taken back whole"));
+        assertEquals(
+                3,
+                done(books.post().reverse(second.id(), MONDAY, "a wrong code", true))
+                        .size());
+        assertTotal("0", "0", "0", "0", "0");
+        Invoices.Kept anew = done(books.matchInvoice().post(invoice));
+        done(books.payInvoice().pay(anew.id(), payment("100.00", "0.95")));
+        assertTotal("0", "0", "95", "0", "0");
+    }
+
+    private static Invoice.Line freight(String net) {
+        return new Invoice.Line(
+                Optional.empty(),
+                new Invoice.Text(Optional.of("freight"), Optional.of("2350"), Optional.empty(), Optional.empty(), ""),
+                Money.of("USD", net),
+                Money.of("USD", "0"),
+                false,
+                "not ordered");
+    }
+
+    /** A wrong year must not make the first period one that nobody can close from. */
+    @Test
+    void whatWasTakenBackOnItsOwnDayDoesNotBeginThePeriods() {
+        house.post(house.entry(Kind.ACTUAL, "2340", "10.00"));
+        Posted wrong = house.post(house.entry(Kind.ACTUAL, "2340", "10.00").on(LocalDate.of(1927, 4, 5)));
+        assertEquals(
+                LocalDate.of(1927, 4, 10),
+                books.close().next(house.job).orElseThrow().lastDay());
+        Stored<dayglass.job.Job.Id, JobCalendars.OfJob> weeks =
+                books.periods().calendars().of(house.job);
+        PeriodCalendar april = new PeriodCalendar(Optional.of(MONDAY), List.of(SUNDAY));
+        Stored<dayglass.job.Job.Id, JobCalendars.OfJob> own = done(books.periods()
+                .calendars()
+                .keep(new Stored<>(weeks.id(), weeks.version(), new JobCalendars.OfJob(house.job, april))));
+        assertTrue(refused(books.close().close(house.job, SUNDAY)).contains("no period for 1927-04-05"));
+        done(books.periods().calendars().keep(new Stored<>(own.id(), own.version(), weeks.facts())));
+        done(books.post().reverse(wrong.id(), LocalDate.of(1927, 4, 5), "a wrong year", false));
+        assertEquals(SUNDAY, books.close().next(house.job).orElseThrow().lastDay());
+    }
+
+    @Test
+    void aCodeOfWhatWasTakenBackMayBeMissingFromAChart() {
+        Posted uncoded = house.post(house.entry(Kind.ACTUAL, "", "10.00"));
+        Stored<dayglass.job.Job.Id, Chart> none = books.charts().of(house.job);
+        Chart chart = new Chart(house.job, List.of(new Chart.CostCode("2340", "lenses")));
+        Stored<dayglass.job.Job.Id, Chart> wanted = new Stored<>(none.id(), none.version(), chart);
+        assertTrue(refused(books.charts().keep(wanted)).contains("reverse them"));
+        done(books.post().reverse(uncoded.id(), MONDAY, "no code", false));
+        done(books.charts().keep(wanted));
+    }
+
     private static PayInvoice.Draft payment(String amount, String rate) {
         return new PayInvoice.Draft(
                 MONDAY.plusDays(20),

@@ -48,7 +48,7 @@ public final class ChartApi {
         Stored<Job.Id, Chart> current = in.books().charts().of(in.job(ctx).id());
         IfMatch ifMatch = IfMatch.of(ctx);
         String text = Requests.body(ctx, Fields.object(fields -> {
-            Read<String> csv = fields.required("text", Readers.anyText());
+            Read<String> csv = fields.required("text", Readers.wholeText());
             return fields.build(csv::get);
         }));
         if (!ifMatch.matches(current.version())) {

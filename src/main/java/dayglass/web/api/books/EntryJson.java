@@ -5,6 +5,7 @@ import dayglass.base.DateRange;
 import dayglass.base.Money;
 import dayglass.books.entry.Amounts;
 import dayglass.books.entry.Entry;
+import dayglass.books.entry.EntryFaults;
 import dayglass.books.entry.Exchange;
 import dayglass.books.entry.Kind;
 import dayglass.books.entry.Posted;
@@ -117,7 +118,7 @@ public final class EntryJson {
         Read<String> serial = fields.optional("serial", Readers.name(), "");
         Read<BigDecimal> quantity = fields.optional("quantity", Decimals.positiveUpTo(MOST_QUANTITY), BigDecimal.ONE);
         Read<Currency> currency = sum.map(each -> each.amounts().net().currency());
-        Read<Optional<Money>> rate = fields.optional("rate", Decimals.money(currency));
+        Read<Optional<Money>> rate = fields.optional("rate", rate(currency));
         return description.isGood()
                         && tag.isGood()
                         && serial.isGood()
@@ -131,6 +132,16 @@ public final class EntryJson {
                         quantity.get(),
                         rate.get().orElse(sum.get().amounts().net())))
                 : Read.bad();
+    }
+
+    private static Reader<Money> rate(Read<Currency> currency) {
+        Reader<Money> money = Decimals.money(currency);
+        return (json, place) -> {
+            Read<Money> rate = money.read(json, place);
+            return rate.found().filter(EntryFaults::isTooMuch).isPresent()
+                    ? place.fault("is more than the books hold: make it smaller")
+                    : rate;
+        };
     }
 
     private static Read<Entry.Sum> sum(Fields fields, Currency base, Read<LocalDate> date) {
@@ -162,10 +173,15 @@ public final class EntryJson {
     /** The rate of a foreign amount must be said with its source; one of the base currency has none. */
     static Read<Exchange> exchange(Fields fields, Read<Currency> currency, Currency base, Read<LocalDate> date) {
         boolean foreign = currency.isGood() && !currency.get().equals(base);
-        if (!foreign) {
-            return date.map(Exchange::none);
+        if (foreign) {
+            return fields.required("exchange", exchange(date));
         }
-        return fields.required("exchange", exchange(date));
+        Read<Optional<Json>> said = fields.optional("exchange", (json, place) -> Read.good(json));
+        return currency.isGood() && said.found().flatMap(each -> each).isPresent()
+                ? fields.place()
+                        .member("exchange")
+                        .fault("is not needed: the amount is in " + base + ", the job's own currency: remove it")
+                : date.map(Exchange::none);
     }
 
     static Reader<Exchange> exchange(Read<LocalDate> date) {

@@ -110,10 +110,11 @@ public final class InvoiceJson {
             Read<String> supplier,
             Read<Optional<Entry.Id>> commitment,
             Read<Optional<String>> purchaseOrder) {
-        if (!commitment.isGood() || !purchaseOrder.isGood() || !supplier.isGood()) {
+        if (!commitment.isGood() || !purchaseOrder.isGood()) {
             return Read.bad();
         }
-        if (commitment.get().isPresent() || purchaseOrder.get().isEmpty()) {
+        // Of a supplier at fault the invoice tells; its lines have no fault of their own.
+        if (commitment.get().isPresent() || purchaseOrder.get().isEmpty() || !supplier.isGood()) {
             return commitment;
         }
         Optional<Entries.Order> found = orders.stream()
@@ -136,7 +137,7 @@ public final class InvoiceJson {
 
     private static Reader<List<Invoice.Line>> table(Reader<Invoice.Line> line) {
         return (json, place) -> {
-            Read<String> text = Readers.anyText().read(json, place);
+            Read<String> text = Readers.wholeText().read(json, place);
             if (!text.isGood()) {
                 return Read.bad();
             }

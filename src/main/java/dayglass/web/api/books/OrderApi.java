@@ -80,7 +80,7 @@ public final class OrderApi {
         Requests.onlyParameters(ctx);
         Job.Id job = in.job(ctx).id();
         Table table = Requests.body(ctx, Fields.object(fields -> {
-            Read<String> text = fields.required("text", Readers.anyText());
+            Read<String> text = fields.required("text", Readers.wholeText());
             Read<Boolean> preview = fields.optional("preview", Readers.yesOrNo(), false);
             return fields.build(() -> new Table(text.get(), preview.get()));
         }));

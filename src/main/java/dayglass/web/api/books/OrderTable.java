@@ -6,6 +6,7 @@ import dayglass.base.Outcome;
 import dayglass.base.Problem;
 import dayglass.books.chart.Chart;
 import dayglass.books.entry.Entry;
+import dayglass.books.entry.EntryFaults;
 import dayglass.books.entry.Kind;
 import dayglass.books.post.Books;
 import dayglass.job.Job;
@@ -90,12 +91,7 @@ public final class OrderTable {
     /** What the reader of one row cannot know. */
     private static List<String> faults(Entry order, Chart chart, Optional<LocalDate> closed) {
         List<String> faults = new ArrayList<>();
-        String code = order.coding().costCode();
-        if (!chart.allows(code)) {
-            faults.add("cost code: "
-                    + (code.isEmpty() ? "is missing" : "\"" + code + "\" is not in the job's chart")
-                    + ": give it a code of the chart");
-        }
+        EntryFaults.of(order, chart).forEach(fault -> faults.add(heading(fault) + ": " + fault.message()));
         if (order.coding().supplier().isEmpty()) {
             faults.add("supplier: is missing: an order is with somebody");
         }
@@ -103,6 +99,14 @@ public final class OrderTable {
             faults.add("date: lies in a closed period: give it one after " + closed.get());
         }
         return faults;
+    }
+
+    private static String heading(Fault fault) {
+        return HEADINGS.entrySet().stream()
+                .filter(each -> each.getValue().equals(fault.pointer().substring(1)))
+                .map(Map.Entry::getKey)
+                .findFirst()
+                .orElseThrow();
     }
 
     private static Problem at(String pointer, List<Fault> faults) {

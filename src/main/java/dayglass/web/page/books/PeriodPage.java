@@ -58,6 +58,7 @@ public final class PeriodPage {
                         .map(next ->
                                 next.name() + ", " + Words.date(next.firstDay()) + " to " + Words.date(next.lastDay()))
                         .orElse(""));
+        model.put("none", close.whyNone(job.id()));
         model.put(
                 "nextDay",
                 close.next(job.id()).map(next -> next.lastDay().toString()).orElse(""));

@@ -1,10 +1,13 @@
 package dayglass.web.page.desk;
 
+import static java.util.stream.Collectors.groupingBy;
+
 import dayglass.base.Currency;
 import dayglass.base.Fault;
 import dayglass.base.Outcome;
 import dayglass.base.Problem;
 import dayglass.base.Stored;
+import dayglass.catalogue.PurchaseOffer;
 import dayglass.catalogue.RateCard;
 import dayglass.catalogue.Supplier;
 import dayglass.house.House;
@@ -79,8 +82,16 @@ public final class DeskPages {
 
     /** The house first, then the others as they came. */
     private Map<String, Object> list(Form form, NewCard card) {
+        Map<Supplier.Id, List<Stored<RateCard.Id, RateCard>>> cardsOf = Requests.all(sources.cards()).stream()
+                .collect(groupingBy(each -> each.facts().supplier()));
+        Map<Supplier.Id, List<Stored<PurchaseOffer.Id, PurchaseOffer>>> offersOf =
+                Requests.all(sources.offers()).stream()
+                        .collect(groupingBy(each -> each.facts().supplier()));
         List<Row> rows = Requests.all(sources.suppliers()).stream()
-                .map(this::row)
+                .map(supplier -> row(
+                        supplier,
+                        cardsOf.getOrDefault(supplier.id(), List.of()),
+                        offersOf.getOrDefault(supplier.id(), List.of())))
                 .sorted(Comparator.comparing(row -> !row.house()))
                 .toList();
         House house = sources.household().settings().now().facts();
@@ -97,23 +108,25 @@ public final class DeskPages {
                 card);
     }
 
-    private Row row(Stored<Supplier.Id, Supplier> supplier) {
+    private Row row(
+            Stored<Supplier.Id, Supplier> supplier,
+            List<Stored<RateCard.Id, RateCard>> cards,
+            List<Stored<PurchaseOffer.Id, PurchaseOffer>> offers) {
         return new Row(
                 supplier.id().number(),
                 supplier.version(),
                 supplier.facts().name(),
                 supplier.facts().house(),
-                cardsOf(supplier.id()),
-                offersOf(supplier.id()));
+                cards.isEmpty() ? List.of() : links(supplier.id(), cards),
+                links(offers));
     }
 
-    private List<Link> cardsOf(Supplier.Id supplier) {
+    private List<Link> links(Supplier.Id supplier, List<Stored<RateCard.Id, RateCard>> cards) {
         LocalDate today = sources.today();
         List<RateCard.Id> inForce = sources.cards().inForce(supplier, today).stream()
                 .map(Stored::id)
                 .toList();
-        return Requests.all(sources.cards()).stream()
-                .filter(card -> card.facts().supplier().equals(supplier))
+        return cards.stream()
                 .map(card -> new Link(
                         "/desk/cards/" + card.id().number(),
                         card.facts().name(),
@@ -132,8 +145,8 @@ public final class DeskPages {
         return card.facts().effectiveFrom().isAfter(today) ? ", follows" : ", came before";
     }
 
-    private List<Link> offersOf(Supplier.Id supplier) {
-        return sources.offers().madeBy(supplier).stream()
+    private static List<Link> links(List<Stored<PurchaseOffer.Id, PurchaseOffer>> offers) {
+        return offers.stream()
                 .map(offer -> new Link(
                         "/desk/offers/" + offer.id().number(),
                         offer.facts().offer().code(),

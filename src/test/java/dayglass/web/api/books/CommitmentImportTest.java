@@ -59,6 +59,38 @@ class CommitmentImportTest {
         assertEquals("=40 mm", done.json().at("/items/0/description").asString(), "the guard is taken away");
     }
 
+    /** The key keeps the answer in the transaction that the preview takes back. */
+    @Test
+    void aPreviewPostsNothingWhereTheRequestBearsAKeyToo() {
+        Reply preview = served.post(
+                job + "/commitments/import",
+                "{\"text\": \"" + GOOD + "\", \"preview\": true}",
+                "Idempotency-Key",
+                "previewed-once");
+        assertEquals(200, preview.status(), preview.text());
+        assertEquals(0, orders());
+    }
+
+    @Test
+    void anAmountThatTheBooksDoNotHoldIsToldWithItsLine() {
+        Reply refused = bring(
+                "date,supplier,description,net,tax\\n2027-04-01,Quay House,good,1.00,0.20\\n"
+                        + "2027-04-01,Quay House,too much,99999999999.00,\\n"
+                        + "2027-04-01,Quay House,too much,1.00,99999999999.00\\n",
+                true);
+        assertEquals(400, refused.status(), refused.text());
+        assertTrue(refused.text().contains("Line 3, net: is more than the books hold"), refused.text());
+        assertTrue(refused.text().contains("Line 4, tax: is more than the books hold"), refused.text());
+        assertEquals("/text", refused.json().at("/faults/0/pointer").asString());
+    }
+
+    @Test
+    void halfACharacterIsRefusedAndNotKeptAsAnother() {
+        Reply refused = bring("date,supplier,description,net\\n2027-04-01,Quay House,\\ud800,1.00\\n", true);
+        assertEquals(400, refused.status(), refused.text());
+        assertEquals("/text", refused.json().at("/faults/0/pointer").asString());
+    }
+
     @Test
     void everyBadRowIsToldWithLineAndColumnAndNothingIsHalfDone() {
         assertEquals(

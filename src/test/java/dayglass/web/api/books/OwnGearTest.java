@@ -92,6 +92,14 @@ class OwnGearTest {
         assertEquals(409, served.delete("/api/gear/" + id, "If-Match", "\"1\"").status());
     }
 
+    /** One that cannot be posted would keep all the others from being written off. */
+    @Test
+    void whatIsDearerThanTheBooksHoldIsRefusedAtItsPrice() {
+        Reply refused = served.post(job + "/gear", facts().replace("3650.00", "99999999999.00"));
+        assertEquals(400, refused.status(), refused.text());
+        assertEquals("/price", refused.json().at("/faults/0/pointer").asString());
+    }
+
     @Test
     void whatIsTakenBackIsWrittenOffAgain() {
         long id = served.post(job + "/gear", facts()).id();

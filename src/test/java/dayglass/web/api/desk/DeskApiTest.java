@@ -262,6 +262,13 @@ class DeskApiTest extends AtTheDesk {
         assertEquals("2", at(back, "/charges/0/days"));
         Reply damage = house.rental(
                 back, "charges", "{\"kind\": \"damage\", \"unitId\": 3, \"words\": \"dent\", \"amount\": \"80.00\"}");
+        assertEquals(
+                "/unitId",
+                pointer(house.rental(
+                        damage,
+                        "charges",
+                        "{\"kind\": \"damage\", \"unitId\": 2, \"words\": \"dent\", \"amount\": \"80.00\"}")),
+                "another rental's unit");
         Reply reversed = house.rental(damage, "reversals", "{\"charge\": 1, \"why\": \"it was there before\"}");
         assertEquals("-80.00", at(reversed, "/charges/2/net"));
         assertEquals(
