@@ -42,6 +42,31 @@ final class Cover {
         return new Cover(days, demand, some, buys, cash, stock);
     }
 
+    /**
+     * Up to where the price of each slot-day may rise, slot after slot, and then of each day of stock. No slot-day is worth
+     * more than a day of an offer of which there are enough: without this bound prices come close to that day's, step by
+     * smaller step, and never quite there.
+     */
+    double[] highestPrices() {
+        double[] most = new double[(demand.length + stock.length) * days];
+        Arrays.fill(most, (double) highestPrice());
+        for (Hire hire : hires) {
+            for (int i = 0; i < hire.slots.length && hire.draws.length == 0; i++) {
+                int slot = hire.slots[i];
+                for (int day = 0; day < days; day++) {
+                    int at = hire.periods.from[day];
+                    boolean alone = at < hire.periods.from[day + 1] && hire.periods.last[at] == day;
+                    int serves = hire.serves[i][day];
+                    if (alone && demand[slot][day] > 0 && (long) hire.copies * serves >= demand[slot][day]) {
+                        int row = slot * days + day;
+                        most[row] = Math.min(most[row], (double) hire.periods.cost[at] / serves);
+                    }
+                }
+            }
+        }
+        return most;
+    }
+
     /** A price of a slot-day up to which all sums of prices stay far from overflow. */
     long highestPrice() {
         long needs = 1;

@@ -64,7 +64,7 @@ final class Prices {
         for (int slot = 0; slot < cover.demand.length; slot++) {
             System.arraycopy(cover.demand[slot], 0, needed, slot * cover.days, cover.days);
         }
-        highest = highest();
+        highest = cover.highestPrices();
         whole = new long[rows];
         reward = new long[cover.hires.length][cover.days];
         surplus = new int[rows];
@@ -75,28 +75,6 @@ final class Prices {
 
     int rows() {
         return rows;
-    }
-
-    /**
-     * No slot-day is worth more than a day of an offer of which there are enough. Without this bound prices come close to
-     * that day's, step by smaller step, and never quite there.
-     */
-    private double[] highest() {
-        double[] most = new double[rows];
-        Arrays.fill(most, (double) cover.highestPrice());
-        for (Cover.Hire hire : cover.hires) {
-            for (int i = 0; i < hire.slots.length && hire.draws.length == 0; i++) {
-                for (int day = 0; day < cover.days; day++) {
-                    int row = hire.slots[i] * cover.days + day;
-                    int at = hire.periods.from[day];
-                    boolean alone = at < hire.periods.from[day + 1] && hire.periods.last[at] == day;
-                    if (alone && needed[row] > 0 && (long) hire.copies * hire.serves[i][day] >= needed[row]) {
-                        most[row] = Math.min(most[row], (double) hire.periods.cost[at] / hire.serves[i][day]);
-                    }
-                }
-            }
-        }
-        return most;
     }
 
     /**
@@ -117,9 +95,6 @@ final class Prices {
     Raised raise(Node node, Pace pace, long target, long enough, BooleanSupplier stop) {
         prepare(node);
         double[] prices = node.prices.clone();
-        for (int row = 0; row < rows; row++) {
-            prices[row] = Math.min(highest[row], prices[row]);
-        }
         double[] best = prices.clone();
         long value = value(node, prices);
         long bound = value;
