@@ -22,6 +22,11 @@ public sealed interface Outcome<T> {
         return new Refused<>(new Problem(code, detail));
     }
 
+    /** Refused for one fault of what was asked. */
+    static <T> Outcome<T> faulty(String pointer, String message) {
+        return new Refused<>(Problem.faulty(pointer, message));
+    }
+
     default <R> R fold(Function<T, R> done, Function<Problem, R> refused) {
         if (this instanceof Done<T> d) {
             return done.apply(d.value());

@@ -40,4 +40,9 @@ public record Problem(Code code, String detail, List<Fault> faults) {
     public static Problem faulty(List<Fault> faults) {
         return new Problem(Code.FAULTY, "The request has faults; nothing was done.", faults);
     }
+
+    /** With one fault alone. */
+    public static Problem faulty(String pointer, String message) {
+        return faulty(List.of(new Fault(pointer, message)));
+    }
 }

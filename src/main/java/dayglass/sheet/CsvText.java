@@ -1,8 +1,6 @@
 package dayglass.sheet;
 
-import dayglass.base.Fault;
 import dayglass.base.Outcome;
-import dayglass.base.Problem;
 import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
@@ -93,7 +91,7 @@ public record CsvText(char separator, Row heading, List<Row> rows) {
     }
 
     private static <T> Outcome<T> faulty(String message) {
-        return Outcome.refused(Problem.faulty(List.of(new Fault("", message))));
+        return Outcome.faulty("", message);
     }
 
     private static char separator(String text) {

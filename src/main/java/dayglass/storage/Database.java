@@ -146,22 +146,23 @@ public final class Database implements Transactions, AutoCloseable {
     /** Writes in a transaction: the one under way on this thread, or one of its own. */
     public <T> Outcome<T> writing(Function<DSLContext, Outcome<T>> work) {
         DSLContext joined = current.get();
-        if (joined != null) {
-            return work.apply(joined);
-        }
+        return joined != null ? work.apply(joined) : transaction(DSL.using(writer, SQLDialect.SQLITE), work);
+    }
+
+    /** What is refused is taken back; inside a transaction that is this part of it alone. */
+    private <T> Outcome<T> transaction(DSLContext on, Function<DSLContext, Outcome<T>> work) {
+        DSLContext outer = current.get();
         try {
-            return DSL.using(writer, SQLDialect.SQLITE).transactionResult(transaction -> {
+            return on.transactionResult(transaction -> {
                 current.set(transaction.dsl());
-                try {
-                    return work.apply(transaction.dsl()).fold(Outcome::done, problem -> {
-                        throw new TakenBack(problem);
-                    });
-                } finally {
-                    current.remove();
-                }
+                return work.apply(transaction.dsl()).fold(Outcome::done, problem -> {
+                    throw new TakenBack(problem);
+                });
             });
         } catch (TakenBack refused) {
             return Outcome.refused(refused.problem);
+        } finally {
+            current.set(outer);
         }
     }
 
@@ -173,23 +174,7 @@ public final class Database implements Transactions, AutoCloseable {
     @Override
     public <T> Outcome<T> atomically(Supplier<Outcome<T>> work) {
         DSLContext outer = current.get();
-        return outer == null ? writing(transaction -> work.get()) : within(outer, work);
-    }
-
-    /** A part of the transaction under way that can be taken back without the rest of it. */
-    private <T> Outcome<T> within(DSLContext outer, Supplier<Outcome<T>> work) {
-        try {
-            return outer.transactionResult(part -> {
-                current.set(part.dsl());
-                return work.get().fold(Outcome::done, problem -> {
-                    throw new TakenBack(problem);
-                });
-            });
-        } catch (TakenBack refused) {
-            return Outcome.refused(refused.problem);
-        } finally {
-            current.set(outer);
-        }
+        return transaction(outer != null ? outer : DSL.using(writer, SQLDialect.SQLITE), part -> work.get());
     }
 
     @Override

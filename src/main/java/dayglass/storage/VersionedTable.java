@@ -1,6 +1,5 @@
 package dayglass.storage;
 
-import dayglass.base.Fault;
 import dayglass.base.Id;
 import dayglass.base.Outcome;
 import dayglass.base.Problem;
@@ -175,10 +174,9 @@ public abstract class VersionedTable<I extends Id, T, R extends UpdatableRecord<
         List<String> uses = named("job", jobs);
         return uses.isEmpty()
                 ? Optional.empty()
-                : Optional.of(Problem.faulty(List.of(new Fault(
+                : Optional.of(Problem.faulty(
                         "/currency",
-                        "is counted on by " + String.join(", ", uses)
-                                + ": keep it, or take this out of there first"))));
+                        "is counted on by " + String.join(", ", uses) + ": keep it, or take this out of there first"));
     }
 
     /** A fault at the first id that no row has. */
@@ -198,8 +196,7 @@ public abstract class VersionedTable<I extends Id, T, R extends UpdatableRecord<
             DSLContext sql, String pointer, String noun, TableField<?, Long> idField, Id id) {
         return sql.fetchExists(idField.getTable(), idField.eq(id.number()))
                 ? Optional.empty()
-                : Optional.of(Problem.faulty(
-                        List.of(new Fault(pointer, "there is no " + noun + " with the id " + id.number()))));
+                : Optional.of(Problem.faulty(pointer, "there is no " + noun + " with the id " + id.number()));
     }
 
     private Optional<Problem> missed(DSLContext sql, I id, long version) {

@@ -10,6 +10,9 @@ import java.util.List;
 /** What keeps an entry out of the books, each told at the value of the entry that has to be mended. */
 public final class EntryFaults {
     private static final BigInteger MOST = BigInteger.valueOf(Entry.MOST_MINOR);
+    /** What is wrong with an amount of which there can be no parts. */
+    public static final String MAKE_IT_SMALLER = "is more than the books hold: make it smaller";
+
     private static final String TOO_MUCH = "is more than the books hold: post it in parts";
 
     private EntryFaults() {}

@@ -1,7 +1,6 @@
 package dayglass.books.post;
 
 import dayglass.base.Currency;
-import dayglass.base.Fault;
 import dayglass.base.Money;
 import dayglass.base.Outcome;
 import dayglass.base.Problem;
@@ -85,7 +84,7 @@ public record CommitOrder(Books books, Rentals rentals, RentalOrders orders) {
         }
         return rental.orderOf(asked.line())
                 .<Outcome<SupplierOrder>>map(Outcome::done)
-                .orElseGet(() -> faulty("/line", "was not ordered: record its order at the desk first"));
+                .orElseGet(() -> Outcome.faulty("/line", "was not ordered: record its order at the desk first"));
     }
 
     private Outcome<Currency> base(Asked asked) {
@@ -93,7 +92,7 @@ public record CommitOrder(Books books, Rentals rentals, RentalOrders orders) {
                 .jobs()
                 .find(asked.job())
                 .<Outcome<Currency>>map(job -> Outcome.done(job.facts().currency()))
-                .orElseGet(() -> faulty("/jobId", "there is no job with this id"));
+                .orElseGet(() -> Outcome.faulty("/jobId", "there is no job with this id"));
     }
 
     private static Entry entry(Asked asked, Rental rental, SupplierOrder order, Entry.Sum sum) {
@@ -141,23 +140,20 @@ public record CommitOrder(Books books, Rentals rentals, RentalOrders orders) {
         if (asksExchange(from, base)) {
             return asked.exchange()
                     .<Outcome<Exchange>>map(Outcome::done)
-                    .orElseGet(() -> faulty(
+                    .orElseGet(() -> Outcome.faulty(
                             "/exchange",
                             "is missing: the order is in " + from.billed().currency()
                                     + " and the job's books are kept in " + base
                                     + ": say the rate and where it was read"));
         }
         if (asked.exchange().isPresent()) {
-            return faulty("/exchange", "is not needed: the job's currency or the budget rate of the price stands");
+            return Outcome.faulty(
+                    "/exchange", "is not needed: the job's currency or the budget rate of the price stands");
         }
         return Outcome.done(from.foreign()
                 .filter(foreign -> !foreign.cost().currency().equals(base))
                 .map(foreign -> new Exchange(foreign.rate(), "the desk's budget rate", pricedOn))
                 .orElseGet(() -> Exchange.none(asked.date())));
-    }
-
-    private static <T> Outcome<T> faulty(String pointer, String message) {
-        return Outcome.refused(Problem.faulty(List.of(new Fault(pointer, message))));
     }
 
     private static <T> Outcome<T> cannot(Problem.Code code, String why) {

@@ -89,7 +89,8 @@ public final class PostEntries {
                 .filter(day -> calendar.of(day).isEmpty())
                 .findFirst();
         if (outside.isPresent()) {
-            return faulty("/serviceTo", "the job's calendar has no period for " + outside.get() + ": add one first");
+            return Outcome.faulty(
+                    "/serviceTo", "the job's calendar has no period for " + outside.get() + ": add one first");
         }
         // Each part makes at least an entry; so many are not even counted by their periods.
         return split.size() > MOST_AT_ONCE
@@ -103,15 +104,11 @@ public final class PostEntries {
 
     private Outcome<List<Posted>> postFew(List<Entry> split) {
         return split.size() > MOST_AT_ONCE
-                ? faulty(
+                ? Outcome.faulty(
                         "/parts",
                         "make more than " + MOST_AT_ONCE
                                 + " entries with the periods: take fewer parts or a shorter service")
                 : post(split);
-    }
-
-    private static <T> Outcome<T> faulty(String pointer, String message) {
-        return Outcome.refused(Problem.faulty(List.of(new Fault(pointer, message))));
     }
 
     /**

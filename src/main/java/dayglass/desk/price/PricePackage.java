@@ -2,7 +2,6 @@ package dayglass.desk.price;
 
 import dayglass.base.Currency;
 import dayglass.base.DateRange;
-import dayglass.base.Fault;
 import dayglass.base.Money;
 import dayglass.base.Outcome;
 import dayglass.base.Percent;
@@ -94,8 +93,7 @@ public final class PricePackage {
         House house = house();
         LocalDate today = today(house);
         if (asked.schedule().horizon().from().isBefore(today)) {
-            return Outcome.refused(Problem.faulty(
-                    List.of(new Fault("/dates", "begins before today: a package is priced for days to come"))));
+            return Outcome.faulty("/dates", "begins before today: a package is priced for days to come");
         }
         return Demands.of(asked, shelf).then(demands -> {
             Serving serving = Serving.of(demands, shelf);

@@ -1,6 +1,5 @@
 package dayglass.desk.quote;
 
-import dayglass.base.Fault;
 import dayglass.base.Money;
 import dayglass.base.Outcome;
 import dayglass.base.Percent;
@@ -87,7 +86,7 @@ public final class MakeQuote {
         DeskRules now = rules.now().facts();
         LocalDate validUntil = wanted.validUntil().orElse(price.pricedOn().plusDays(now.validDays()));
         if (validUntil.isBefore(price.pricedOn())) {
-            return fault("/validUntil", "is over: choose today or a day to come");
+            return Outcome.faulty("/validUntil", "is over: choose today or a day to come");
         }
         if (price.lines().isEmpty()) {
             return Outcome.refused(
@@ -95,7 +94,7 @@ public final class MakeQuote {
         }
         Money deposit = wanted.deposit().orElse(now.deposit().of(price.replacementValue()));
         if (!deposit.currency().equals(price.currency())) {
-            return fault("/deposit/currency", "must be the house's, " + price.currency());
+            return Outcome.faulty("/deposit/currency", "must be the house's, " + price.currency());
         }
         return Outcome.done(
                 new Promise(price, price.pricedOn(), house.whoActs().now(), validUntil, deposit, now.terms()));
@@ -105,8 +104,7 @@ public final class MakeQuote {
         boolean off = asked.off().value().signum() > 0
                 || asked.lines().stream().anyMatch(line -> line.off().value().signum() > 0);
         return off && asked.reason().isBlank()
-                ? Optional.of(Problem.faulty(
-                        List.of(new Fault("/discountReason", "is missing: a discount is given with its reason"))))
+                ? Optional.of(Problem.faulty("/discountReason", "is missing: a discount is given with its reason"))
                 : Optional.empty();
     }
 
@@ -124,9 +122,5 @@ public final class MakeQuote {
                         Problem.Code.CANNOT_BE_DONE,
                         "Only an owner may take more than " + percent.value().toPlainString()
                                 + " % off the card's hire."));
-    }
-
-    private static <T> Outcome<T> fault(String pointer, String message) {
-        return Outcome.refused(Problem.faulty(List.of(new Fault(pointer, message))));
     }
 }

@@ -1,10 +1,8 @@
 package dayglass.desk.rental;
 
-import dayglass.base.Fault;
 import dayglass.base.Money;
 import dayglass.base.Outcome;
 import dayglass.base.Percent;
-import dayglass.base.Problem;
 import dayglass.base.Stored;
 import dayglass.desk.KeptRules;
 import dayglass.desk.price.PackagePrice;
@@ -46,8 +44,8 @@ public final class EndRental {
         }
         Money most = rental.mostKept();
         if (keep.signum() < 0 || keep.compareTo(most) > 0) {
-            return Outcome.refused(Problem.faulty(List.of(
-                    new Fault("/keep", "must be from 0 to " + most.amount() + ": no more than was left and is owed"))));
+            return Outcome.faulty(
+                    "/keep", "must be from 0 to " + most.amount() + ": no more than was left and is owed");
         }
         return whereabouts
                 .around()

@@ -1,9 +1,7 @@
 package dayglass.desk.rental;
 
-import dayglass.base.Fault;
 import dayglass.base.Money;
 import dayglass.base.Outcome;
-import dayglass.base.Problem;
 import dayglass.base.Stored;
 import dayglass.cost.Schedule;
 import dayglass.desk.DeskRules;
@@ -42,10 +40,9 @@ final class ExtendRental {
         }
         LocalDate first = rental.promise().price().asked().schedule().horizon().from();
         if (last.toEpochDay() - first.toEpochDay() >= Schedule.MOST_DAYS) {
-            return Outcome.refused(Problem.faulty(List.of(new Fault(
+            return Outcome.faulty(
                     "/lastDay",
-                    "makes it longer than " + Schedule.MOST_DAYS + " days from " + first
-                            + ": choose an earlier day"))));
+                    "makes it longer than " + Schedule.MOST_DAYS + " days from " + first + ": choose an earlier day");
         }
         List<PricedLine> lines = rental.promise().price().lines();
         List<Charge> charges = new ArrayList<>();
@@ -58,8 +55,7 @@ final class ExtendRental {
         for (int line : longer) {
             LocalDate before = new Extended(rental, line).lastDay();
             if (!last.isAfter(before)) {
-                return Outcome.refused(Problem.faulty(
-                        List.of(new Fault("/lastDay", "must be after " + before + ", the last day as it stands"))));
+                return Outcome.faulty("/lastDay", "must be after " + before + ", the last day as it stands");
             }
             Optional<Extension.Cost> cost =
                     Extension.of(lines.get(line), rental.promise().price().asked(), last, rules);

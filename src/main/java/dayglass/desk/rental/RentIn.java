@@ -1,8 +1,6 @@
 package dayglass.desk.rental;
 
-import dayglass.base.Fault;
 import dayglass.base.Outcome;
-import dayglass.base.Problem;
 import dayglass.base.Stored;
 import dayglass.desk.price.PricedLine;
 import dayglass.inventory.booking.Whereabouts;
@@ -100,8 +98,7 @@ public final class RentIn {
             Stored<Rental.Id, Rental> based, int line, Supplier<Outcome<Stored<Rental.Id, Rental>>> work) {
         List<PricedLine> lines = based.facts().promise().price().lines();
         if (line < 0 || line >= lines.size() || lines.get(line).rentedIn().isEmpty()) {
-            return Outcome.refused(Problem.faulty(
-                    List.of(new Fault("/line", "must be a line that is rented in; they are counted from 0"))));
+            return Outcome.faulty("/line", "must be a line that is rented in; they are counted from 0");
         }
         return based.facts().ending().isPresent()
                 ? RunRental.refused("The rental has ended.")

@@ -1,6 +1,5 @@
 package dayglass.desk.rental;
 
-import dayglass.base.Fault;
 import dayglass.base.Money;
 import dayglass.base.Outcome;
 import dayglass.base.Problem;
@@ -89,13 +88,11 @@ public final class RunRental {
     private Outcome<Stored<Rental.Id, Rental>> charge(
             Stored<Rental.Id, Rental> based, Charge.Kind kind, Optional<Unit.Id> unit, Said said) {
         if (said.net().signum() <= 0 || !said.net().currency().equals(currency(based))) {
-            return Outcome.refused(
-                    Problem.faulty(List.of(new Fault("/amount", "must be above 0 and in " + currency(based)))));
+            return Outcome.faulty("/amount", "must be above 0 and in " + currency(based));
         }
         if (unit.isPresent()
                 && based.facts().placed().stream().noneMatch(each -> each.unit().equals(unit.get()))) {
-            return Outcome.refused(Problem.faulty(
-                    List.of(new Fault("/unitId", "is not on this rental: name one of its units, or leave it out"))));
+            return Outcome.faulty("/unitId", "is not on this rental: name one of its units, or leave it out");
         }
         return charging(
                 based,
@@ -124,8 +121,7 @@ public final class RunRental {
     public Outcome<Stored<Rental.Id, Rental>> reverse(Stored<Rental.Id, Rental> based, int at, String why) {
         List<Charge> charges = based.facts().charges();
         if (at < 0 || at >= charges.size()) {
-            return Outcome.refused(Problem.faulty(
-                    List.of(new Fault("/charge", "the rental has " + charges.size() + " charges, counted from 0"))));
+            return Outcome.faulty("/charge", "the rental has " + charges.size() + " charges, counted from 0");
         }
         Charge mistaken = charges.get(at);
         boolean again = charges.stream().anyMatch(each -> each.reverses().equals(Optional.of(at)));
@@ -223,8 +219,7 @@ public final class RunRental {
             return refused("The rental has ended.");
         }
         if (taken.signum() < 0 || !taken.currency().equals(currency(based))) {
-            return Outcome.refused(
-                    Problem.faulty(List.of(new Fault("/amount", "must be 0 or more, in " + currency(based)))));
+            return Outcome.faulty("/amount", "must be 0 or more, in " + currency(based));
         }
         return rentals.change(new Stored<>(
                 based.id(), based.version(), based.facts().holding(new Rental.Deposit(taken, zero, zero))));

@@ -1,9 +1,7 @@
 package dayglass.desk.words;
 
 import dayglass.base.DateRange;
-import dayglass.base.Fault;
 import dayglass.base.Outcome;
-import dayglass.base.Problem;
 import dayglass.cost.DayUse;
 import dayglass.cost.Schedule;
 import java.time.DayOfWeek;
@@ -78,7 +76,7 @@ public final class DateWords {
     }
 
     private static <T> Outcome<T> faulty(String message) {
-        return Outcome.refused(Problem.faulty(List.of(new Fault(FIELD, message))));
+        return Outcome.faulty(FIELD, message);
     }
 
     private static Outcome<Schedule> schedule(List<Part> parts) {

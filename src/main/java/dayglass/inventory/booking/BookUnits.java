@@ -1,6 +1,5 @@
 package dayglass.inventory.booking;
 
-import dayglass.base.Fault;
 import dayglass.base.Outcome;
 import dayglass.base.Problem;
 import dayglass.base.Stored;
@@ -143,8 +142,8 @@ public final class BookUnits {
         boolean finishedAhead = entry.bench().filter(BenchWork::done).isPresent()
                 && entry.back().isAfter(clock.instant());
         return finishedAhead
-                ? Optional.of(Problem.faulty(List.of(new Fault(
-                        "/back", "lies ahead, though the work is done: say when the visit ended, at the latest now"))))
+                ? Optional.of(Problem.faulty(
+                        "/back", "lies ahead, though the work is done: say when the visit ended, at the latest now"))
                 : Optional.empty();
     }
 

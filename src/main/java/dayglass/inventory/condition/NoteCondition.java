@@ -44,8 +44,7 @@ public final class NoteCondition {
     public Outcome<Stored<ConditionNote.Id, ConditionNote>> note(
             Unit.Id unit, Observation seen, List<ConditionNote.Id> resolves, List<byte[]> sent) {
         if (sent.size() > MOST_PICTURES) {
-            return Outcome.refused(Problem.faulty(List.of(
-                    new Fault("/pictures", "has " + sent.size() + " pictures: send at most " + MOST_PICTURES))));
+            return Outcome.faulty("/pictures", "has " + sent.size() + " pictures: send at most " + MOST_PICTURES);
         }
         if (units.find(unit).isEmpty()) {
             return Outcome.refused(Problem.Code.NOT_FOUND, "There is no unit with the id " + unit.number() + ".");

@@ -68,9 +68,9 @@ public record YearMore(List<Line> lines, List<RentOrBuy.Rented> rented, List<Str
             lines.add(new Line("not paid: rent for the same use", rent));
         }
         Money gain = rent.minus(owning.presentCost());
-        Money rounding = owning.presentRounding();
-        if (rounding.signum() != 0) {
-            lines.add(new Line("rounding of the lines", rounding));
+        Money told = lines.stream().map(Line::amount).reduce(Money.zero(gain.currency()), Money::plus);
+        if (!told.equals(gain)) {
+            lines.add(new Line("rounding of the lines", gain.minus(told)));
         }
         return new YearMore(lines, rented, rates.from(), gain);
     }

@@ -1,6 +1,8 @@
 package dayglass.storage.books;
 
 import static dayglass.storage.schema.Tables.BOOK_ENTRY;
+import static org.jooq.impl.DSL.notExists;
+import static org.jooq.impl.DSL.selectOne;
 
 import dayglass.base.Currency;
 import dayglass.base.DateRange;
@@ -13,6 +15,7 @@ import dayglass.books.entry.Kind;
 import dayglass.books.entry.Posted;
 import dayglass.house.Person;
 import dayglass.job.Job;
+import dayglass.storage.schema.tables.BookEntry;
 import dayglass.storage.schema.tables.records.BookEntryRecord;
 import java.math.BigDecimal;
 import java.time.Instant;
@@ -21,6 +24,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jooq.Condition;
 import org.jooq.Field;
 
 /** Entries as rows of their table. */
@@ -62,6 +66,17 @@ final class EntryRows {
             BOOK_ENTRY.RECORDED_AT);
 
     private EntryRows() {}
+
+    /** That an entry was not taken back. */
+    static Condition isNotReversed() {
+        BookEntry reversal = BOOK_ENTRY.as("reversal");
+        return notExists(selectOne().from(reversal).where(reversal.REVERSES_ID.eq(BOOK_ENTRY.ID)));
+    }
+
+    /** That an entry neither was taken back nor takes another back. */
+    static Condition stands() {
+        return BOOK_ENTRY.REVERSES_ID.isNull().and(isNotReversed());
+    }
 
     /** The hash that a row should bear. */
     static String hash(String before, BookEntryRecord row) {

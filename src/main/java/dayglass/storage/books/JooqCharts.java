@@ -13,7 +13,6 @@ import dayglass.books.chart.Charts;
 import dayglass.job.Job;
 import dayglass.storage.Database;
 import dayglass.storage.VersionedTable;
-import dayglass.storage.schema.tables.BookEntry;
 import dayglass.storage.schema.tables.records.CostChartRecord;
 import dayglass.wire.Fields;
 import dayglass.wire.Json;
@@ -73,16 +72,10 @@ public final class JooqCharts extends VersionedTable<Job.Id, Chart, CostChartRec
     }
 
     private static Optional<Problem> gone(DSLContext sql, Chart facts) {
-        BookEntry reversal = BOOK_ENTRY.as("reversal");
         List<Fault> gone = sql
                 .selectDistinct(BOOK_ENTRY.COST_CODE)
                 .from(BOOK_ENTRY)
-                .leftJoin(reversal)
-                .on(reversal.REVERSES_ID.eq(BOOK_ENTRY.ID))
-                .where(
-                        BOOK_ENTRY.JOB_ID.eq(facts.job().number()),
-                        BOOK_ENTRY.REVERSES_ID.isNull(),
-                        reversal.ID.isNull())
+                .where(BOOK_ENTRY.JOB_ID.eq(facts.job().number()), EntryRows.stands())
                 .orderBy(BOOK_ENTRY.COST_CODE)
                 .fetch(BOOK_ENTRY.COST_CODE)
                 .stream()

@@ -155,14 +155,8 @@ public final class JooqEntries implements Entries {
 
     @Override
     public boolean hasCosting(long costing) {
-        return database.reading(sql -> {
-            var reversal = BOOK_ENTRY.as("reversal");
-            return sql.fetchExists(sql.selectOne()
-                    .from(BOOK_ENTRY)
-                    .leftJoin(reversal)
-                    .on(reversal.REVERSES_ID.eq(BOOK_ENTRY.ID))
-                    .where(BOOK_ENTRY.COSTING_ID.eq(costing), BOOK_ENTRY.REVERSES_ID.isNull(), reversal.ID.isNull()));
-        });
+        return database.reading(sql ->
+                sql.fetchExists(BOOK_ENTRY, BOOK_ENTRY.COSTING_ID.eq(costing).and(EntryRows.stands())));
     }
 
     @Override

@@ -8,7 +8,6 @@ import static dayglass.storage.schema.Tables.JOB;
 import static dayglass.storage.schema.Tables.UNIT;
 
 import dayglass.base.Currency;
-import dayglass.base.Fault;
 import dayglass.base.Money;
 import dayglass.base.Outcome;
 import dayglass.base.Problem;
@@ -52,27 +51,22 @@ public final class JooqGear extends VersionedTable<Gear.Id, Gear, BookGearRecord
 
     @Override
     public GearEntries entries(Stored<Gear.Id, Gear> gear) {
-        return database.reading(sql -> {
-            var reversal = BOOK_ENTRY.as("reversal");
-            return new GearEntries(
-                    gear.facts().price(),
-                    sql.select(BOOK_GEAR_ENTRY.DEED, BOOK_ENTRY, BOOK_GEAR_SOURCE.ORIGIN, BOOK_GEAR_SOURCE.ORIGIN_ID)
-                            .from(BOOK_GEAR_ENTRY)
-                            .join(BOOK_ENTRY)
-                            .on(BOOK_ENTRY.ID.eq(BOOK_GEAR_ENTRY.ENTRY_ID))
-                            .leftJoin(reversal)
-                            .on(reversal.REVERSES_ID.eq(BOOK_ENTRY.ID))
-                            .leftJoin(BOOK_GEAR_SOURCE)
-                            .on(BOOK_GEAR_SOURCE.ENTRY_ID.eq(BOOK_ENTRY.ID))
-                            .where(BOOK_GEAR_ENTRY.GEAR_ID.eq(gear.id().number()), reversal.ID.isNull())
-                            .orderBy(BOOK_ENTRY.ID)
-                            .fetch(row -> new GearEntries.Line(
-                                    GearEntries.Deed.of(row.value1()),
-                                    Optional.ofNullable(row.value3())
-                                            .map(origin -> new GearEntries.Source(
-                                                    GearEntries.Origin.of(origin), row.value4())),
-                                    EntryRows.posted(row.value2()))));
-        });
+        return database.reading(sql -> new GearEntries(
+                gear.facts().price(),
+                sql.select(BOOK_GEAR_ENTRY.DEED, BOOK_ENTRY, BOOK_GEAR_SOURCE.ORIGIN, BOOK_GEAR_SOURCE.ORIGIN_ID)
+                        .from(BOOK_GEAR_ENTRY)
+                        .join(BOOK_ENTRY)
+                        .on(BOOK_ENTRY.ID.eq(BOOK_GEAR_ENTRY.ENTRY_ID))
+                        .leftJoin(BOOK_GEAR_SOURCE)
+                        .on(BOOK_GEAR_SOURCE.ENTRY_ID.eq(BOOK_ENTRY.ID))
+                        .where(BOOK_GEAR_ENTRY.GEAR_ID.eq(gear.id().number()), EntryRows.isNotReversed())
+                        .orderBy(BOOK_ENTRY.ID)
+                        .fetch(row -> new GearEntries.Line(
+                                GearEntries.Deed.of(row.value1()),
+                                Optional.ofNullable(row.value3())
+                                        .map(origin ->
+                                                new GearEntries.Source(GearEntries.Origin.of(origin), row.value4())),
+                                EntryRows.posted(row.value2())))));
     }
 
     @Override
@@ -134,8 +128,7 @@ public final class JooqGear extends VersionedTable<Gear.Id, Gear, BookGearRecord
     private static Optional<Problem> tooDear(Money price) {
         return Optional.of(price)
                 .filter(EntryFaults::isTooMuch)
-                .map(much ->
-                        Problem.faulty(List.of(new Fault("/price", "is more than the books hold: make it smaller"))));
+                .map(much -> Problem.faulty("/price", EntryFaults.MAKE_IT_SMALLER));
     }
 
     private static Optional<Problem> taken(DSLContext sql, Optional<Gear.Id> self, Unit.Id unit) {

@@ -16,15 +16,12 @@ import java.util.Map;
 public record JooqRentalOrders(Database database) implements RentalOrders {
     @Override
     public Map<Integer, InBooks> of(Rental.Id rental) {
-        var reversal = BOOK_ENTRY.as("reversal");
         Map<Integer, InBooks> standing = new LinkedHashMap<>();
         database.reading(sql -> sql.select(BOOK_RENTAL_ORDER.LINE, BOOK_ENTRY.JOB_ID, BOOK_ENTRY.ID)
                         .from(BOOK_RENTAL_ORDER)
                         .join(BOOK_ENTRY)
                         .on(BOOK_ENTRY.ID.eq(BOOK_RENTAL_ORDER.ENTRY_ID))
-                        .leftJoin(reversal)
-                        .on(reversal.REVERSES_ID.eq(BOOK_ENTRY.ID))
-                        .where(BOOK_RENTAL_ORDER.RENTAL_ID.eq(rental.number()), reversal.ID.isNull())
+                        .where(BOOK_RENTAL_ORDER.RENTAL_ID.eq(rental.number()), EntryRows.isNotReversed())
                         .orderBy(BOOK_RENTAL_ORDER.LINE)
                         .fetch())
                 .forEach(row -> standing.put(row.value1(), new InBooks(new Job.Id(row.value2()), row.value3())));

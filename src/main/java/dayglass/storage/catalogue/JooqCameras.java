@@ -3,7 +3,6 @@ package dayglass.storage.catalogue;
 import static dayglass.storage.schema.Tables.CAMERA;
 import static dayglass.storage.schema.Tables.MOUNT;
 
-import dayglass.base.Fault;
 import dayglass.base.Problem;
 import dayglass.catalogue.Camera;
 import dayglass.catalogue.Cameras;
@@ -68,11 +67,11 @@ public final class JooqCameras extends VersionedTable<Camera.Id, Camera, CameraR
         boolean known = Mounts.KNOWN.flangeMm(mount).isPresent() || sql.fetchExists(MOUNT, MOUNT.NAME.eq(mount));
         return known
                 ? Optional.empty()
-                : Optional.of(Problem.faulty(List.of(new Fault(
+                : Optional.of(Problem.faulty(
                         "/mount",
                         "no mount of that name is known: use one of "
                                 + String.join(", ", Mounts.KNOWN.byName().keySet())
-                                + ", or add it to the mounts first"))));
+                                + ", or add it to the mounts first"));
     }
 
     @Override

@@ -3,7 +3,6 @@ package dayglass.storage.catalogue;
 import static dayglass.storage.schema.Tables.CAMERA;
 import static dayglass.storage.schema.Tables.MOUNT;
 
-import dayglass.base.Fault;
 import dayglass.base.Problem;
 import dayglass.catalogue.Mount;
 import dayglass.catalogue.OwnMounts;
@@ -37,8 +36,8 @@ public final class JooqMounts extends VersionedTable<Mount.Id, Mount, MountRecor
     @Override
     protected Optional<Problem> refusal(DSLContext sql, Optional<Mount.Id> self, Mount facts) {
         if (Mounts.KNOWN.flangeMm(facts.name()).isPresent()) {
-            return Optional.of(Problem.faulty(List.of(
-                    new Fault("/name", "is a published mount and may not be defined again: name yours apart"))));
+            return Optional.of(
+                    Problem.faulty("/name", "is a published mount and may not be defined again: name yours apart"));
         }
         Optional<Problem> taken = sql.selectFrom(MOUNT)
                 .where(
@@ -56,9 +55,8 @@ public final class JooqMounts extends VersionedTable<Mount.Id, Mount, MountRecor
         boolean renamed = self.isPresent()
                 && sql.fetchExists(MOUNT, MOUNT.ID.eq(self.get().number()), MOUNT.NAME.ne(facts.name()));
         return renamed && !cameras.isEmpty()
-                ? Optional.of(Problem.faulty(List.of(new Fault(
-                        "/name",
-                        "is counted on by " + String.join(", ", cameras) + ": keep it, or change that first"))))
+                ? Optional.of(Problem.faulty(
+                        "/name", "is counted on by " + String.join(", ", cameras) + ": keep it, or change that first"))
                 : Optional.empty();
     }
 

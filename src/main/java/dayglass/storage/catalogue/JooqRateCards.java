@@ -9,7 +9,6 @@ import static dayglass.storage.schema.Tables.SUPPLIER;
 import static dayglass.storage.schema.Tables.UNIT;
 
 import dayglass.base.Currency;
-import dayglass.base.Fault;
 import dayglass.base.Problem;
 import dayglass.base.Stored;
 import dayglass.catalogue.Lets;
@@ -172,11 +171,11 @@ public final class JooqRateCards extends VersionedTable<RateCard.Id, RateCard, R
                 .filter(other -> !self.equals(Optional.of(other.id())))
                 .filter(other -> !other.facts().currency().equals(facts.currency()))
                 .findFirst()
-                .map(other -> Problem.faulty(List.of(new Fault(
+                .map(other -> Problem.faulty(
                         "/currency",
                         "must be " + other.facts().currency() + ", as rate card "
                                 + other.id().number() + " of this supplier and name has it: else give this card a"
-                                + " name of its own"))))
+                                + " name of its own"))
                 .or(() -> self.flatMap(id -> countedOn(sql.select(JOB.ID)
                         .from(JOB)
                         .join(JOB_RATE_CARD)

@@ -4,7 +4,6 @@ import static dayglass.storage.schema.Tables.BRIEF;
 import static dayglass.storage.schema.Tables.JOB;
 import static dayglass.storage.schema.Tables.MOUNT;
 
-import dayglass.base.Fault;
 import dayglass.base.Outcome;
 import dayglass.base.Problem;
 import dayglass.base.Stored;
@@ -72,7 +71,7 @@ public final class JooqBriefs extends VersionedTable<Job.Id, Brief, BriefRecord>
     }
 
     private static Optional<Problem> fault(String pointer, String message) {
-        return Optional.of(Problem.faulty(List.of(new Fault(pointer, message))));
+        return Optional.of(Problem.faulty(pointer, message));
     }
 
     /** It goes with its job. */

@@ -139,7 +139,7 @@ public final class EntryJson {
         return (json, place) -> {
             Read<Money> rate = money.read(json, place);
             return rate.found().filter(EntryFaults::isTooMuch).isPresent()
-                    ? place.fault("is more than the books hold: make it smaller")
+                    ? place.fault(EntryFaults.MAKE_IT_SMALLER)
                     : rate;
         };
     }

@@ -1,6 +1,5 @@
 package dayglass.web.page.booking;
 
-import dayglass.base.Fault;
 import dayglass.base.Outcome;
 import dayglass.base.Problem;
 import dayglass.base.Stored;
@@ -116,8 +115,7 @@ final class BookingPage {
                 .then(handling -> {
                     Instant at = handling.at().orElseGet(whereabouts.clock()::instant);
                     return handling.reason().isEmpty() && isAskedForAReason(now, at)
-                            ? Outcome.refused(Problem.faulty(List.of(new Fault(
-                                    OVERRIDE, "say why it goes out all the same; it is kept with your name"))))
+                            ? Outcome.faulty(OVERRIDE, "say why it goes out all the same; it is kept with your name")
                             : whereabouts.handOver().out(based(now, form), at, handling.reason());
                 });
         answer(ctx, Sent.OUT, form, done);

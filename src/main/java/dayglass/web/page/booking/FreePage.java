@@ -1,6 +1,5 @@
 package dayglass.web.page.booking;
 
-import dayglass.base.Fault;
 import dayglass.base.Outcome;
 import dayglass.base.Problem;
 import dayglass.base.Stored;
@@ -162,8 +161,7 @@ final class FreePage {
         List<String> sets = ctx.formParams(SET);
         List<String> all = members(units, sets);
         Outcome<List<Stored<Occupation.Id, Occupation>>> booked = all.isEmpty()
-                ? Outcome.refused(
-                        Problem.faulty(List.of(new Fault(NONE_TICKED, "tick at least one unit, or a whole set"))))
+                ? Outcome.faulty(NONE_TICKED, "tick at least one unit, or a whole set")
                 : EntryForm.read(form, all, Kind.BOOKING, house())
                         .then(asked -> whereabouts.bookUnits().add(asked.units(), asked.entry()));
         Optional<Problem> refused = booked.fold(

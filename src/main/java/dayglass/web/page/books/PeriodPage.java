@@ -5,6 +5,7 @@ import dayglass.base.Stored;
 import dayglass.books.chart.Chart;
 import dayglass.books.chart.ChartTable;
 import dayglass.books.period.JobCalendars;
+import dayglass.books.period.Period;
 import dayglass.books.period.PeriodAct;
 import dayglass.books.post.ClosePeriods;
 import dayglass.job.Job;
@@ -21,6 +22,7 @@ import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -52,16 +54,15 @@ public final class PeriodPage {
         Map<String, Object> model = BooksPages.model(job, form);
         model.put(
                 "closedThrough", close.closedThrough(job.id()).map(Words::date).orElse(""));
+        Optional<Period> following = close.next(job.id());
         model.put(
                 "next",
-                close.next(job.id())
+                following
                         .map(next ->
                                 next.name() + ", " + Words.date(next.firstDay()) + " to " + Words.date(next.lastDay()))
                         .orElse(""));
-        model.put("none", close.whyNone(job.id()));
-        model.put(
-                "nextDay",
-                close.next(job.id()).map(next -> next.lastDay().toString()).orElse(""));
+        model.put("none", following.isPresent() ? "" : close.whyNone(job.id()));
+        model.put("nextDay", following.map(next -> next.lastDay().toString()).orElse(""));
         model.put(
                 "rows",
                 in.books.periods().acts().of(job.id()).stream().map(this::row).toList());

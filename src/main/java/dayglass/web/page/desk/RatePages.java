@@ -1,6 +1,5 @@
 package dayglass.web.page.desk;
 
-import dayglass.base.Fault;
 import dayglass.base.Outcome;
 import dayglass.base.Problem;
 import dayglass.base.Stored;
@@ -120,8 +119,7 @@ final class RatePages {
         List<Rate> rates = new ArrayList<>(card.facts().rates());
         for (int other = 0; other < rates.size(); other++) {
             if (other != at && rates.get(other).code().equals(rate.code())) {
-                return Outcome.refused(Problem.faulty(
-                        List.of(new Fault("/id", "another rate of this card has this id: give it its own"))));
+                return Outcome.faulty("/id", "another rate of this card has this id: give it its own");
             }
         }
         if (at == rates.size()) {

@@ -4,43 +4,16 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dayglass.support.Reply;
-import dayglass.support.Served;
-import java.nio.file.Path;
 import java.util.List;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
 
 /** What the books refuse is told at the value that has to be mended; invented figures. */
-class BookFaultsTest {
+class BookFaultsTest extends FreshBooks {
     private static final String ENTRY = "{\"kind\": \"actual\", \"date\": \"2027-04-05\", \"description\": \"glass\", ";
     private static final String INVOICE =
             "{\"supplier\": \"Quay House\", \"number\": \"A-1\", \"date\": \"2027-04-05\", \"lines\": [";
     private static final String TOO_MUCH = "99999999999.00";
-
-    @TempDir
-    @SuppressWarnings("NullAway.Init") // JUnit sets it
-    Path folder;
-
-    @SuppressWarnings("NullAway.Init") // set before each test
-    private Served served;
-
-    private String job = "";
-
-    @BeforeEach
-    void serve() {
-        served = Served.in(folder);
-        job = "/api/jobs/"
-                + served.post("/api/jobs/import", Served.example("01-three-day-week"))
-                        .id();
-    }
-
-    @AfterEach
-    void stop() {
-        served.close();
-    }
 
     private List<String> faults(String path, String body) {
         Reply refused = served.post(job + path, body);

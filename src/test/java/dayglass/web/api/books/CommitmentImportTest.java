@@ -4,40 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dayglass.support.Reply;
-import dayglass.support.Served;
-import java.nio.file.Path;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 /** Orders from before the books began come in as a table, all of them or none. */
-class CommitmentImportTest {
+class CommitmentImportTest extends FreshBooks {
     private static final String GOOD = "date;supplier;purchase order;description;cost code;net;currency;exchange rate;"
             + "exchange source\\r\\n2027-04-01;Quay House;PO-1;'=40 mm;2340;1440.00;;;\\r\\n"
             + "2027-04-02;Far Freight;PO-2;a crate;2350;10000;JPY;0.0062;the bank's list\\r\\n";
-
-    @TempDir
-    @SuppressWarnings("NullAway.Init") // JUnit sets it
-    Path folder;
-
-    @SuppressWarnings("NullAway.Init") // set before each test
-    private Served served;
-
-    private String job = "";
-
-    @BeforeEach
-    void serve() {
-        served = Served.in(folder);
-        job = "/api/jobs/"
-                + served.post("/api/jobs/import", Served.example("01-three-day-week"))
-                        .id();
-    }
-
-    @AfterEach
-    void stop() {
-        served.close();
-    }
 
     private Reply bring(String text, boolean preview) {
         return served.post(job + "/commitments/import", "{\"text\": \"" + text + "\", \"preview\": " + preview + "}");

@@ -5,38 +5,17 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dayglass.support.Reply;
-import dayglass.support.Served;
-import java.nio.file.Path;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
 
 /** A unit of the house's own from its purchase to its going. */
-class OwnGearTest {
-    @TempDir
-    @SuppressWarnings("NullAway.Init") // JUnit sets it
-    Path folder;
-
-    @SuppressWarnings("NullAway.Init") // set before each test
-    private Served served;
-
-    private String job = "";
+class OwnGearTest extends FreshBooks {
     private long unit;
 
     @BeforeEach
-    void serve() {
-        served = Served.in(folder);
-        job = "/api/jobs/"
-                + served.post("/api/jobs/import", Served.example("01-three-day-week"))
-                        .id();
+    void addUnit() {
         unit = served.post("/api/units", "{\"tag\": \"Q-1\"}").id();
-    }
-
-    @AfterEach
-    void stop() {
-        served.close();
     }
 
     private String facts() {

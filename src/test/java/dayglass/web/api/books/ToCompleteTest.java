@@ -4,40 +4,18 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import dayglass.support.Reply;
-import dayglass.support.Served;
-import java.nio.file.Path;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import tools.jackson.databind.JsonNode;
 
 /** What a person types as still to come, and what the cost report makes of it; figures are worked by hand. */
-class ToCompleteTest {
-    @TempDir
-    @SuppressWarnings("NullAway.Init") // JUnit sets it
-    Path folder;
-
-    @SuppressWarnings("NullAway.Init") // set before each test
-    private Served served;
-
-    private String job = "";
-
+class ToCompleteTest extends FreshBooks {
     @BeforeEach
-    void serve() {
-        served = Served.in(folder);
-        long id = served.post("/api/jobs/import", Served.example("01-three-day-week"))
-                .id();
-        job = "/api/jobs/" + id;
+    void fill() {
         post("estimate", "2027-04-05", "710", "", "1000.00");
         post("commitment", "2027-04-06", "710", "1", "300.00");
         post("actual", "2027-04-07", "710", "2", "200.00");
         post("estimate", "2027-04-05", "720", "", "50.00");
-    }
-
-    @AfterEach
-    void stop() {
-        served.close();
     }
 
     private void post(String kind, String date, String code, String episode, String net) {

@@ -1,9 +1,7 @@
 package dayglass.web.page.desk.rental;
 
 import dayglass.base.Currency;
-import dayglass.base.Fault;
 import dayglass.base.Outcome;
-import dayglass.base.Problem;
 import dayglass.base.Stored;
 import dayglass.desk.rental.Desk;
 import dayglass.desk.rental.Rental;
@@ -194,8 +192,7 @@ public final class RentalPages {
                         .units()
                         .tagged(form.value("tag").strip())
                         .<Outcome<Unit.Id>>map(unit -> Outcome.done(unit.id()))
-                        .orElseGet(() -> Outcome.refused(Problem.faulty(
-                                List.of(new Fault("tag", "no unit has this tag: type or scan another")))))
+                        .orElseGet(() -> Outcome.faulty("tag", "no unit has this tag: type or scan another"))
                         .then(to -> desk().letOut().swap(rental, from, to)));
     }
 }
